@@ -1,0 +1,215 @@
+// Package check runs the whole of trialfit on one manifest: load, compute,
+// judge.
+package check
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"trialfit/internal/evidence"
+	"trialfit/internal/figures"
+	"trialfit/internal/figures/sheet"
+	"trialfit/internal/input"
+	"trialfit/internal/manifest"
+	"trialfit/internal/rulebook"
+	"trialfit/internal/verdict"
+)
+
+// Options say how builds are judged.
+type Options struct {
+	// Hold is the hold point to judge at; "" means the one that comes next.
+	Hold string
+	// Region stands in for the one in the manifest.
+	Region string
+	// Today is the date of the judgement.
+	Today string
+	// BlockOn is the lowest level that blocks: "must" or "should".
+	BlockOn string
+}
+
+// Checker judges manifests against one rulebook.
+type Checker struct {
+	Book    *rulebook.Book
+	Figures []*figures.Figure
+	Loader  *manifest.Loader
+	Options Options
+}
+
+// Report is everything known of one build after it was judged.
+type Report struct {
+	Manifest *manifest.Manifest
+	Computed []input.Computed
+	Evidence map[string]evidence.File
+	Input    map[string]any
+	// Decision is the verdict document as canonical JSON.
+	Decision []byte
+	Verdict  *verdict.Verdict
+	Chain    []rulebook.Region
+}
+
+// New opens the shipped rules and the local packs in the given folders.
+func New(o Options, packs ...string) (*Checker, error) {
+	all := sheet.All()
+	book, err := rulebook.Open(all, packs...)
+	if err != nil {
+		return nil, err
+	}
+	return &Checker{
+		Book:    book,
+		Figures: all,
+		Loader:  &manifest.Loader{Validator: book.Form, Spread: book.Spread},
+		Options: o,
+	}, nil
+}
+
+// File loads and judges the manifest at path.
+func (c *Checker) File(ctx context.Context, path string) (*Report, error) {
+	m, err := c.Loader.File(path)
+	if err != nil {
+		return nil, err
+	}
+	return c.Check(ctx, m)
+}
+
+// Check judges a loaded manifest.
+func (c *Checker) Check(ctx context.Context, m *manifest.Manifest) (*Report, error) {
+	r, err := c.Prepare(m)
+	if err != nil {
+		return nil, err
+	}
+	judge, err := c.Book.Prepare(ctx, r.Chain)
+	if err != nil {
+		return nil, err
+	}
+	if r.Decision, err = judge.Decide(ctx, r.Input); err != nil {
+		return nil, fmt.Errorf("%s: %w", m.File, err)
+	}
+	r.Verdict, err = verdict.Read(r.Decision)
+	return r, err
+}
+
+// Prepare assembles the input document without judging it.
+func (c *Checker) Prepare(m *manifest.Manifest) (*Report, error) {
+	r := &Report{Manifest: m}
+	var problems manifest.Problems
+	code := c.Options.Region
+	if code == "" {
+		code = m.Root.Word("registration.region")
+	}
+	chain, err := c.Book.Chain(code)
+	if err != nil {
+		problems = append(problems, m.ProblemAt("registration.region", "%v", err))
+	}
+	r.Chain = chain
+	var faults manifest.Problems
+	r.Evidence, faults = inspect(m)
+	problems = append(problems, faults...)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	r.Computed = input.Compute(c.Figures, m)
+	states := make(map[string]evidence.State, len(r.Evidence))
+	for id, f := range r.Evidence {
+		states[id] = f.State
+	}
+	block := []string{"must"}
+	if c.Options.BlockOn == "should" {
+		block = append(block, "should")
+	}
+	r.Input = input.Document(input.Parts{
+		Manifest: m,
+		Figures:  r.Computed,
+		Evidence: states,
+		Chain:    chain,
+		Hold:     c.hold(m),
+		Today:    c.Options.Today,
+		BlockOn:  block,
+	})
+	return r, nil
+}
+
+// hold is the hold point that comes after the last one passed.
+func (c *Checker) hold(m *manifest.Manifest) string {
+	if c.Options.Hold != "" {
+		return c.Options.Hold
+	}
+	next := slices.Index(rulebook.HoldPoints, m.Root.Word("build.hold")) + 1
+	return rulebook.HoldPoints[min(next, len(rulebook.HoldPoints)-1)]
+}
+
+// inspect looks at the file of every evidence item.
+func inspect(m *manifest.Manifest) (map[string]evidence.File, manifest.Problems) {
+	list := m.Node("evidence")
+	if list == nil || len(list.Items) == 0 {
+		return nil, nil
+	}
+	sums, err := evidence.ReadSums(evidence.SumFile(filepath.Join(m.Dir, filepath.Base(m.File))))
+	if err != nil {
+		return nil, manifest.Problems{{File: m.File, Message: err.Error()}}
+	}
+	files := make(map[string]evidence.File, len(list.Items))
+	var problems manifest.Problems
+	for _, item := range list.Items {
+		path := item.Field("file")
+		if path.Value == nil {
+			continue
+		}
+		file, err := evidence.Inspect(m.Dir, path.Value.Text, sums)
+		if err != nil {
+			problems = append(problems, m.ProblemAt(path.Path, "%v", err))
+			continue
+		}
+		files[item.ID] = file
+	}
+	return files, problems
+}
+
+// Record writes the digests of a manifest's evidence into its side file and
+// returns the file's name. Nothing is written when a file is missing.
+func Record(m *manifest.Manifest) (string, error) {
+	list := m.Node("evidence")
+	var paths []string
+	for _, item := range list.Items {
+		if f := item.Field("file"); f.Value != nil {
+			paths = append(paths, f.Value.Text)
+		}
+	}
+	sums, err := evidence.Record(m.Dir, paths)
+	if err != nil {
+		return "", err
+	}
+	name := evidence.SumFile(filepath.Join(m.Dir, filepath.Base(m.File)))
+	return name, evidence.WriteSums(name, sums)
+}
+
+// ErrNothing says that there was nothing to check.
+var ErrNothing = errors.New("no manifest found: a manifest's name ends in " + manifest.Suffix)
+
+// Find returns the manifests in the given files and folders, in path order.
+func Find(paths []string) ([]string, error) {
+	var found []string
+	for _, path := range paths {
+		info, err := os.Stat(path)
+		if err != nil || !info.IsDir() {
+			found = append(found, path) // opening it says what is wrong with it
+			continue
+		}
+		inside, err := walk(path)
+		if err != nil {
+			return nil, err
+		}
+		if len(inside) == 0 {
+			return nil, fmt.Errorf("%s: %w", filepath.ToSlash(path), ErrNothing)
+		}
+		found = append(found, inside...)
+	}
+	if len(found) == 0 {
+		return nil, ErrNothing
+	}
+	slices.Sort(found)
+	return slices.Compact(found), nil
+}

@@ -1,0 +1,230 @@
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"trialfit/internal/check"
+	"trialfit/internal/manifest"
+	"trialfit/internal/report/json"
+	"trialfit/internal/report/text"
+	"trialfit/internal/rulebook"
+	"trialfit/internal/verdict"
+)
+
+type checkFlags struct {
+	judging
+	root      string
+	all       bool
+	writes    []string
+	inputOnly bool
+	record    bool
+}
+
+// judging holds the flags that say how a build is judged.
+type judging struct{ hold, region, today, blockOn string }
+
+func (j *judging) register(cmd *cobra.Command) {
+	cmd.Flags().StringVar(&j.hold, "hold", "", "judge at this hold point instead of the next one")
+	cmd.Flags().StringVar(&j.region, "region", "", "judge for this region instead of the one in the manifest")
+	cmd.Flags().StringVar(&j.today, "today", "", "judge as of this date, as 2026-11-25; default is the clock's date")
+	cmd.Flags().StringVar(&j.blockOn, "block-on", "must", "lowest level that blocks: must or should")
+}
+
+func (j *judging) options() (check.Options, error) {
+	o := check.Options{Hold: j.hold, Region: j.region, Today: j.today, BlockOn: j.blockOn}
+	if o.Today == "" {
+		o.Today = time.Now().Format(time.DateOnly)
+	}
+	if _, err := time.Parse(time.DateOnly, o.Today); err != nil {
+		return o, fmt.Errorf("--today %q is not a date: write it as 2026-11-25", j.today)
+	}
+	if o.Hold != "" && !slices.Contains(rulebook.HoldPoints, o.Hold) {
+		return o, fmt.Errorf("--hold %q is not a hold point: they are %s", o.Hold, strings.Join(rulebook.HoldPoints, ", "))
+	}
+	if o.BlockOn != "must" && o.BlockOn != "should" {
+		return o, fmt.Errorf("--block-on %q is not a level that can block: must or should", o.BlockOn)
+	}
+	return o, nil
+}
+
+func (a *app) checkCommand() *cobra.Command {
+	var f checkFlags
+	cmd := &cobra.Command{
+		Use:   "check [flags] FILE|FOLDER|- ...",
+		Short: "Judge builds at their next hold point",
+		Long: `Judges each build at its next hold point and says what stands in the way.
+Folders are searched for manifests, whose names end in ` + manifest.Suffix + `; "-" reads one
+from standard input, its evidence below --root.
+
+Exit status: 0 every build passes, 1 at least one does not, 2 something could
+not be run.`,
+		Example: "  trialfit check examples/patrol-truck/patrol-truck.build.yaml",
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return a.check(cmd, args, f)
+		},
+	}
+	f.register(cmd)
+	cmd.Flags().StringVar(&f.root, "root", ".", "folder of the evidence for a manifest read from standard input")
+	cmd.Flags().BoolVar(&f.all, "all", false, "print every finding, those met too")
+	cmd.Flags().StringArrayVar(&f.writes, "write", nil, "also write a report, as FORMAT=FILE; formats: json")
+	cmd.Flags().BoolVar(&f.inputOnly, "input-only", false, "print the document the rules see, judge nothing")
+	cmd.Flags().BoolVar(&f.record, "record-digests", false, "record the digests of the evidence files, then judge")
+	return cmd
+}
+
+func (a *app) checker(j judging) (*check.Checker, error) {
+	options, err := j.options()
+	if err != nil {
+		return nil, err
+	}
+	packs, err := a.localPacks()
+	if err != nil {
+		return nil, err
+	}
+	return check.New(options, packs...)
+}
+
+func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
+	if len(args) == 0 {
+		return errors.New("name at least one manifest or folder, or - for standard input")
+	}
+	outputs, err := parseWrites(f.writes)
+	if err != nil {
+		return err
+	}
+	c, err := a.checker(f.judging)
+	if err != nil {
+		return err
+	}
+	manifests, problems, err := load(cmd, c, args, f.root)
+	if err != nil {
+		return err
+	}
+	if f.record && len(problems) == 0 {
+		for _, m := range manifests {
+			name, err := check.Record(m)
+			if err != nil {
+				return err
+			}
+			fmt.Fprintf(cmd.ErrOrStderr(), "recorded %s\n", name)
+		}
+	}
+	var judged []json.Judged
+	for _, m := range manifests {
+		if f.inputOnly {
+			if err := printInput(cmd.OutOrStdout(), c, m); err != nil {
+				problems = append(problems, err)
+			}
+			continue
+		}
+		r, err := c.Check(cmd.Context(), m)
+		var faults manifest.Problems
+		switch {
+		case errors.As(err, &faults):
+			problems = append(problems, err)
+		case err != nil:
+			return err
+		default:
+			judged = append(judged, json.Judged{Report: r, Items: items(c, r)})
+		}
+	}
+	if err := printAll(cmd, judged, len(problems), f.all); err != nil {
+		return err
+	}
+	for _, o := range outputs {
+		if err := o.write(func(w io.Writer) error { return json.Write(w, judged, c.Book.Spreads()) }); err != nil {
+			return err
+		}
+	}
+	return outcome(cmd, judged, problems)
+}
+
+func items(c *check.Checker, r *check.Report) []verdict.Item {
+	return verdict.Case{Manifest: r.Manifest, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
+}
+
+// load reads every manifest; those that can't be read are told together, and
+// do not keep the others from being judged.
+func load(cmd *cobra.Command, c *check.Checker, args []string, root string) ([]*manifest.Manifest, []error, error) {
+	var manifests []*manifest.Manifest
+	var problems []error
+	add := func(m *manifest.Manifest, err error) {
+		if err != nil {
+			problems = append(problems, err)
+		} else {
+			manifests = append(manifests, m)
+		}
+	}
+	if slices.Contains(args, "-") {
+		if len(args) > 1 {
+			return nil, nil, errors.New(`"-" stands alone: one manifest is read from standard input`)
+		}
+		add(c.Loader.Read(cmd.InOrStdin(), "-", root))
+		return manifests, problems, nil
+	}
+	paths, err := check.Find(args)
+	if err != nil {
+		return nil, nil, err
+	}
+	for _, path := range paths {
+		add(c.Loader.File(path))
+	}
+	return manifests, problems, nil
+}
+
+func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
+	r, err := c.Prepare(m)
+	if err != nil {
+		return err
+	}
+	out, err := rulebook.Canonical(r.Input)
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(out)
+	return err
+}
+
+func printAll(cmd *cobra.Command, judged []json.Judged, unreadable int, all bool) error {
+	out := cmd.OutOrStdout()
+	reports := make([]*check.Report, len(judged))
+	for i, j := range judged {
+		reports[i] = j.Report
+		if i > 0 {
+			fmt.Fprint(out, "\n", strings.Repeat("─", 40), "\n\n")
+		}
+		o := text.Options{Width: width(out), All: all, Emphasis: emphasis(out)}
+		if err := text.Write(out, j.Report, j.Items, o); err != nil {
+			return err
+		}
+	}
+	if len(judged)+unreadable > 1 && len(judged) > 0 {
+		fmt.Fprintln(out)
+		return text.Total(out, reports, unreadable)
+	}
+	return nil
+}
+
+// outcome tells the problems and chooses the exit code: what could not be
+// judged weighs more than what did not pass.
+func outcome(cmd *cobra.Command, judged []json.Judged, problems []error) error {
+	for _, p := range problems {
+		fmt.Fprintln(cmd.ErrOrStderr(), p)
+	}
+	if len(problems) > 0 {
+		return errTold
+	}
+	for _, j := range judged {
+		if j.Report.Verdict.Verdict != verdict.Pass {
+			return errFail
+		}
+	}
+	return nil
+}

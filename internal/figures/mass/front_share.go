@@ -1,0 +1,53 @@
+package mass
+
+import (
+	"trialfit/internal/figures"
+	"trialfit/internal/quantity"
+)
+
+// FrontShare is the part of the mass that the front axle carries, from the axle
+// loads in kg.
+func FrontShare(front, rear float64) float64 { return front / (front + rear) }
+
+// stands says that a vehicle presses on both of its axles. Without that a share
+// means nothing, and with it the direction of the corner weights is certain.
+func stands(total, front, rear *figures.Figure) []figures.Condition {
+	return []figures.Condition{
+		{Figure: total, Valid: figures.Bounds{Low: 4 * cornerBounds.Low, High: loadBounds.High}},
+		{Figure: front, Valid: loadBounds},
+		{Figure: rear, Valid: loadBounds},
+	}
+}
+
+var shareWay = way{front: figures.Rising, rear: figures.Falling, behind: figures.Falling}
+
+var frontShare = &figures.Figure{
+	ID:         "mass.front_share",
+	Title:      "share of the front axle, unladen",
+	Symbol:     "F'/W'",
+	Kind:       quantity.Ratio,
+	Unit:       "%",
+	Formula:    "front axle load / (front + rear axle load), unladen",
+	Inputs:     inputs(loadOf{front: true, rear: true, positions: true}, shareWay),
+	Conditions: stands(total, axleLoadFront, axleLoadRear),
+	Source:     statics,
+	Compute:    share(false),
+}
+
+var frontShareLaden = &figures.Figure{
+	ID:         "mass.front_share_laden",
+	Title:      "share of the steered axle, laden",
+	Symbol:     "F'l/W'l",
+	Kind:       quantity.Ratio,
+	Unit:       "%",
+	Formula:    "front axle load / (front + rear axle load), laden",
+	Inputs:     inputs(loadOf{front: true, rear: true, positions: true, laden: true}, shareWay),
+	Conditions: stands(totalLaden, axleLoadFrontLaden, axleLoadRearLaden),
+	Source:     statics,
+	Compute:    share(true),
+}
+
+func share(laden bool) func(figures.Args) float64 {
+	front, rear := frontLoad(laden), rearLoad(laden)
+	return func(a figures.Args) float64 { return FrontShare(front(a), rear(a)) }
+}

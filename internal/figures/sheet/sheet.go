@@ -1,0 +1,29 @@
+// Package sheet gathers the figures of all disciplines.
+package sheet
+
+import (
+	"cmp"
+	"slices"
+
+	"trialfit/internal/figures"
+	"trialfit/internal/figures/electrical"
+	"trialfit/internal/figures/fittings"
+	"trialfit/internal/figures/mass"
+)
+
+// All returns every figure, in the order of ids.
+func All() []*figures.Figure {
+	all := slices.Concat(electrical.Figures(), fittings.Figures(), mass.Figures())
+	slices.SortFunc(all, func(a, b *figures.Figure) int { return cmp.Compare(a.ID, b.ID) })
+	return all
+}
+
+// Find returns the figure with an id, nil if there is none.
+func Find(id string) *figures.Figure {
+	for _, f := range All() {
+		if f.ID == id {
+			return f
+		}
+	}
+	return nil
+}

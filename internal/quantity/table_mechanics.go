@@ -1,0 +1,110 @@
+package quantity
+
+// mechanics holds the kinds from Mass to Power.
+func mechanics() []family {
+	squareInch := product(inch, inch)
+	return []family{
+		{Mass, "kg", []unit{
+			u("kg", "1", "kgs,kilogram,kilograms"),
+			u("g", "1/1000", "gram,grams"),
+			u("t", "1000", "tonne,tonnes,metric ton"),
+			u("lb", pound, "lbs,lbm,pound,pounds"),
+			u("oz", quotient(pound, "16"), "ounce,ounces"),
+			u("short ton", product("2000", pound), "short tons,US ton"),
+			u("long ton", product("2240", pound), "long tons,imp ton"),
+		}},
+		{Length, "m", []unit{
+			u("mm", "1/1000", "millimetre,millimetres,millimeter,millimeters"),
+			u("cm", "1/100", ""),
+			u("m", "1", "metre,metres,meter,meters"),
+			u("in", inch, `",inch,inches`),
+			u("ft", foot, "',foot,feet"),
+			u("yd", product("3", foot), "yard,yards"),
+			u("km", "1000", ""),
+			u("mi", mile, "mile,miles"),
+			u("µm", "1/1000000", "micron,microns"),
+			u("thou", product(inch, "1/1000"), ""),
+		}},
+		{Area, "m²", []unit{
+			u("mm²", "1/1000000", "sq mm"),
+			u("cm²", "1/10000", "sq cm"),
+			u("m²", "1", "sq m"),
+			u("in²", squareInch, "sq in"),
+			u("ft²", product(foot, foot), "sq ft"),
+		}},
+		{Volume, "m³", []unit{
+			u("L", "1/1000", "l,ltr,litre,litres,liter,liters,dm³"),
+			u("mL", "1/1000000", "ml"),
+			u("cm³", "1/1000000", "cc,ccm"),
+			u("in³", cubicInch, "cu in,ci,cid"),
+			u("US gal", gallonUS, "gal US,US gallon,US gallons"),
+			u("imp gal", gallonImp, "gal imp,imp gallon,imp gallons,UK gal"),
+			u("m³", "1", ""),
+			u("ft³", cubicFoot, "cu ft"),
+			u("US qt", quotient(gallonUS, "4"), "qt US,US quart,US quarts"),
+			u("imp qt", quotient(gallonImp, "4"), "qt imp,imp quart,imp quarts"),
+			u("US pt", quotient(gallonUS, "8"), "pt US,US pint,US pints"),
+			u("imp pt", quotient(gallonImp, "8"), "pt imp,imp pint,imp pints"),
+			u("US fl oz", quotient(gallonUS, "128"), "fl oz US"),
+			u("imp fl oz", quotient(gallonImp, "160"), "fl oz imp"),
+		}},
+		{Angle, "rad", []unit{
+			u("°", quotient(pi, "180"), "deg,degree,degrees"),
+			u("rad", "1", ""),
+		}},
+		{Speed, "m/s", []unit{
+			u("km/h", quotient("1000", hour), "kph,kmh"),
+			u("mph", quotient(mile, hour), "mi/h"),
+			u("m/s", "1", ""),
+			u("kn", quotient("1852", hour), "kt,knot,knots"),
+			u("ft/s", foot, "fps"),
+			u("ft/min", quotient(foot, minute), "fpm"),
+		}},
+		{RotationalSpeed, "rad/s", []unit{
+			u("rpm", quotient(pi, "30"), "1/min,r/min,rev/min,min⁻¹,RPM"),
+			u("rad/s", "1", ""),
+		}},
+		{Time, "s", []unit{
+			u("s", "1", "sec,second,seconds"),
+			u("min", minute, "minute,minutes"),
+			u("h", hour, "hr,hrs,hour,hours"),
+			u("d", "86400", "day,days"),
+			u("ms", "1/1000", ""),
+		}},
+		{Frequency, "Hz", []unit{
+			u("Hz", "1", "1/s,s⁻¹"),
+			u("kHz", "1000", ""),
+			u("MHz", "1000000", ""),
+		}},
+		{Force, "N", []unit{
+			u("N", "1", "newton,newtons"),
+			u("kN", "1000", ""),
+			u("daN", "10", ""),
+			u("lbf", poundForce, "lbsf"),
+			u("kgf", kilogramForce, "kp"),
+		}},
+		{Torque, "N·m", []unit{
+			u("N·m", "1", "Nm"),
+			u("lbf·ft", product(poundForce, foot), "ft·lbf,lb·ft,ft·lb,lbs·ft,ft·lbs,lbft,ftlb,foot pounds,pound feet"),
+			u("lbf·in", product(poundForce, inch), "in·lbf,lb·in,in·lb,lbs·in,in·lbs,inch pounds"),
+			u("kgf·m", kilogramForce, "kgfm,m·kgf,kpm,kp·m"),
+			u("kN·m", "1000", "kNm"),
+		}},
+		{Energy, "J", []unit{
+			u("J", "1", ""),
+			u("kJ", "1000", ""),
+			u("MJ", "1000000", ""),
+			u("Wh", hour, "W·h"),
+			u("kWh", kilowattHour, "kW·h"),
+			u("Btu", btu, "BTU"),
+		}},
+		{Power, "W", []unit{
+			u("kW", "1000", ""),
+			u("hp", horsepower, "bhp,BHP,HP"),
+			u("PS", metricHP, "hp metric,metric hp,CV,cv,ch"),
+			u("W", "1", "watt,watts"),
+			u("Btu/min", quotient(btu, minute), "BTU/min"),
+			u("Btu/h", quotient(btu, hour), "BTU/h,BTU/hr,Btu/hr"),
+		}},
+	}
+}

@@ -1,0 +1,103 @@
+// Package json writes a report for other programs.
+package json
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"io"
+
+	"trialfit/internal/check"
+	"trialfit/internal/report/wording"
+	"trialfit/internal/rulebook"
+	"trialfit/internal/verdict"
+)
+
+// Version of the report form.
+const Version = 1
+
+type document struct {
+	Version  int     `json:"trialfit_report"`
+	Builds   []build `json:"builds"`
+	Deferral string  `json:"deferral"`
+}
+
+type build struct {
+	Build    string            `json:"build"`
+	File     string            `json:"file"`
+	SHA256   string            `json:"sha256"`
+	Findings []finding         `json:"findings"`
+	Cautions []string          `json:"cautions"`
+	Spreads  []spread          `json:"spreads"`
+	Regions  []rulebook.Region `json:"regions"`
+	// Verdict is the decision of the rules, byte for byte what another OPA server gives.
+	Verdict json.RawMessage `json:"verdict"`
+}
+
+type finding struct {
+	Rule     string   `json:"rule"`
+	Title    string   `json:"title"`
+	Level    string   `json:"level"`
+	Hold     string   `json:"hold"`
+	Due      bool     `json:"due"`
+	Subject  string   `json:"subject"`
+	Outcome  string   `json:"outcome"`
+	Reason   string   `json:"reason,omitempty"`
+	Line     int      `json:"line"`
+	Column   int      `json:"column"`
+	Found    string   `json:"found"`
+	Needed   string   `json:"needed"`
+	Margin   string   `json:"margin,omitempty"`
+	Do       []string `json:"do,omitempty"`
+	Caution  string   `json:"caution,omitempty"`
+	Waiver   string   `json:"waiver,omitempty"`
+	Source   string   `json:"source"`
+	Basis    string   `json:"basis"`
+	Reviewed string   `json:"reviewed"`
+}
+
+type spread struct {
+	Limit  string `json:"limit"`
+	Value  string `json:"value"`
+	Source string `json:"source"`
+}
+
+// Judged is one report with its findings explained.
+type Judged struct {
+	Report *check.Report
+	Items  []verdict.Item
+}
+
+// Write writes the reports, in the order given, with the default spreads in force.
+func Write(w io.Writer, judged []Judged, spreads []*rulebook.Limit) error {
+	doc := document{Version: Version, Builds: []build{}, Deferral: wording.Deferral}
+	for _, j := range judged {
+		sum := sha256.Sum256(j.Report.Manifest.Data)
+		b := build{
+			Build: j.Report.Manifest.Name(), File: j.Report.Manifest.File, SHA256: hex.EncodeToString(sum[:]),
+			Cautions: wording.Cautions(j.Report.Verdict.Hold), Regions: j.Report.Chain,
+			Findings: []finding{}, Spreads: []spread{}, Verdict: j.Report.Decision,
+		}
+		for _, i := range j.Items {
+			b.Findings = append(b.Findings, finding{
+				Rule: i.Rule.ID, Title: i.Rule.Title, Level: i.Level, Hold: i.Rule.Hold, Due: i.Due,
+				Subject: i.Finding.Subject, Outcome: i.Finding.Outcome, Reason: i.Reason,
+				Line: i.At.Line, Column: i.At.Column, Found: i.Found, Needed: i.Needed, Margin: i.Margin,
+				Do: i.Do, Caution: i.Rule.Caution, Waiver: i.Finding.Waiver,
+				Source: i.Rule.Source, Basis: i.Rule.Basis, Reviewed: i.Rule.Reviewed,
+			})
+		}
+		for _, l := range spreads {
+			b.Spreads = append(b.Spreads, spread{l.Path, l.Value.Text, l.Source})
+		}
+		doc.Builds = append(doc.Builds, b)
+	}
+	enc := json.NewEncoder(w)
+	enc.SetIndent("", "  ")
+	enc.SetEscapeHTML(false)
+	if err := enc.Encode(doc); err != nil {
+		return fmt.Errorf("writing the JSON report: %w", err)
+	}
+	return nil
+}

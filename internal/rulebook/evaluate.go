@@ -1,0 +1,146 @@
+package rulebook
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"strings"
+	"sync"
+	"time"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/storage/inmem"
+
+	"trialfit/internal/quantity"
+)
+
+// Query is the path of the decision, below data.
+const Query = "verdict/document"
+
+// patience bounds one evaluation: a local rule that does not come to an end
+// must not hold up a shop's pipeline.
+const patience = 60 * time.Second
+
+// Evaluator decides on input documents of one region chain. It is safe for
+// concurrent use.
+type Evaluator struct{ query rego.PreparedEvalQuery }
+
+// Prepare compiles what is in force for a chain of regions, once per chain.
+func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) {
+	codes := make([]string, len(chain))
+	for i, r := range chain {
+		codes[i] = r.Code
+	}
+	key := strings.Join(codes, " ")
+	if e, ok := b.prepared[key]; ok {
+		return e, nil
+	}
+	compiler, err := b.compile(codes)
+	if err != nil {
+		return nil, err
+	}
+	data, err := b.data()
+	if err != nil {
+		return nil, err
+	}
+	query, err := rego.New(
+		rego.Query("data."+strings.ReplaceAll(Query, "/", ".")),
+		rego.Compiler(compiler),
+		rego.Store(inmem.NewFromObjectWithOpts(data, inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true))),
+		rego.StrictBuiltinErrors(true),
+	).PrepareForEval(ctx)
+	if err != nil {
+		return nil, fmt.Errorf("preparing the rules: %s", oneLine(err))
+	}
+	e := &Evaluator{query}
+	b.prepared[key] = e
+	return e, nil
+}
+
+// compile parses and compiles the Rego of all packs and of the regions named.
+func (b *Book) compile(codes []string) (*ast.Compiler, error) {
+	var chosen []source
+	for _, s := range b.sources {
+		if s.region == "" || containsFold(codes, s.region) {
+			chosen = append(chosen, s)
+		}
+	}
+	modules, err := parseAll(chosen)
+	if err != nil {
+		return nil, err
+	}
+	c := ast.NewCompiler().WithCapabilities(capabilities()).WithStrict(true)
+	c.Compile(modules)
+	if c.Failed() {
+		return nil, fmt.Errorf("compiling the rules: %s", oneLine(c.Errors))
+	}
+	return c, nil
+}
+
+func containsFold(codes []string, folder string) bool {
+	for _, code := range codes {
+		if strings.EqualFold(code, folder) {
+			return true
+		}
+	}
+	return false
+}
+
+// parseAll parses files side by side: parsing is the larger half of a cold start.
+func parseAll(sources []source) (map[string]*ast.Module, error) {
+	modules := make([]*ast.Module, len(sources))
+	faults := make([]error, len(sources))
+	var wg sync.WaitGroup
+	for i, s := range sources {
+		wg.Go(func() {
+			modules[i], faults[i] = ast.ParseModuleWithOpts(s.name, string(s.data), ast.ParserOptions{Capabilities: capabilities()})
+		})
+	}
+	wg.Wait()
+	if err := errors.Join(faults...); err != nil {
+		return nil, fmt.Errorf("parsing the rules: %s", oneLine(err))
+	}
+	out := make(map[string]*ast.Module, len(sources))
+	for i, s := range sources {
+		out[s.name] = modules[i]
+	}
+	return out, nil
+}
+
+// Decide returns the verdict document for an input document, as canonical JSON.
+func (e *Evaluator) Decide(ctx context.Context, input any) ([]byte, error) {
+	ctx, cancel := context.WithTimeout(ctx, patience)
+	defer cancel()
+	value, err := ast.InterfaceToValue(input)
+	if err != nil {
+		return nil, fmt.Errorf("reading the input document: %w", err)
+	}
+	result, err := e.query.Eval(ctx, rego.EvalParsedInput(value))
+	switch {
+	case errors.Is(ctx.Err(), context.DeadlineExceeded):
+		return nil, fmt.Errorf("judging the build took more than %v: a rule of a local pack does not come to an end", patience)
+	case err != nil:
+		return nil, fmt.Errorf("judging the build: %s", oneLine(err))
+	case len(result) != 1:
+		return nil, errors.New("judging the build gave no decision")
+	}
+	return Canonical(result[0].Expressions[0].Value)
+}
+
+// Canonical writes a decision as JSON with sorted keys and one trailing newline.
+func Canonical(v any) ([]byte, error) {
+	var buf bytes.Buffer
+	enc := json.NewEncoder(&buf)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", "  ")
+	if err := enc.Encode(v); err != nil {
+		return nil, fmt.Errorf("writing JSON: %w", err)
+	}
+	return buf.Bytes(), nil
+}
+
+// number is a canonical decimal for machine output.
+func number(x float64) json.Number { return json.Number(quantity.Canonical(x)) }

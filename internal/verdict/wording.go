@@ -1,0 +1,320 @@
+package verdict
+
+import (
+	"fmt"
+	"strings"
+
+	"trialfit/internal/figures"
+	"trialfit/internal/input"
+	"trialfit/internal/quantity"
+	"trialfit/internal/schema"
+)
+
+// wording turns one finding into sentences. All numbers go through one place,
+// so that a figure and its limit are always in the same unit.
+type wording struct {
+	Case
+	results map[string]figures.Result
+	item    *Item
+}
+
+// reasons words the codes that the judge gives; a rule words its own.
+var reasons = map[string]string{
+	"missing":            "a value it rests on is not known",
+	"applies":            "whether the rule applies is not known",
+	"examined-nothing":   "nothing was found to examine",
+	"unjudged":           "the rule gave a finding that can't be judged",
+	"none":               "the manifest says there is none",
+	"straddles":          "the value may lie on either side of the limit",
+	"weak":               "known, but not well enough for this hold point",
+	"stale":              "something it depends on has changed since it was measured",
+	"outside":            "an input lies outside the range the formula holds for",
+	"open":               "it is not done",
+	"future":             "the date lies in the future",
+	"no-evidence":        "no evidence is named",
+	"evidence-silent":    "the evidence named does not show this value",
+	"evidence-undated":   "the evidence has no date",
+	"evidence-later":     "the evidence is dated after today",
+	"evidence-disagrees": "the evidence says something else",
+	"file-missing":       "the file is not there",
+	"file-changed":       "the file is not the one whose digest was recorded",
+	"file-unrecorded":    "no digest was recorded for the file",
+	"no-answer":          "the authority has not answered",
+	"no-region-pack":     "no pack examines this region, so nothing about registration was looked at",
+}
+
+func (w wording) write() {
+	f := w.item.Finding
+	if text, ok := w.item.Rule.Reasons[f.Reason]; ok {
+		w.item.Reason = text
+	} else {
+		w.item.Reason = reasons[f.Reason]
+	}
+	w.item.Found, w.item.Needed = w.sentences(f)
+	w.item.Margin = w.margin(f)
+	w.item.Do = w.steps(f)
+}
+
+func (w wording) sentences(f Finding) (found, needed string) {
+	found = w.label(f.Path, f.Value) + w.shown(f.Value, f.Path)
+	switch f.Comparator {
+	case "at most", "at least", "the same as", "other than":
+		needed = f.Comparator + " " + w.shown(f.Limit, f.Path)
+		if title := w.title(f.LimitPath); title != "" {
+			needed += " (" + title + ")"
+		}
+	case "one of":
+		needed = w.item.Rule.Title
+		if f.Limit != nil && f.Limit.Text != "" && f.Limit.Text != "true" && f.Limit.Text != "false" {
+			needed = "one of " + f.Limit.Text
+		}
+	case "done by":
+		found, needed = w.what(f.Subject)+"open", "done by "+text(f.Limit)
+		if f.Value != nil && f.Value.Text != "" {
+			found = w.what(f.Subject) + "done " + f.Value.Text
+		}
+	case "answered":
+		found, needed = "no answer on file", "an answer from the authority"
+		q := w.item.Rule.Question
+		if q == nil {
+			if asked := w.Book.Rules[f.Subject]; asked != nil {
+				q = asked.Question
+			}
+		}
+		if q != nil {
+			needed = "an answer from " + q.Office + ": " + q.Ask
+		}
+		if f.Outcome == Met {
+			found = "answered: " + strings.Join(f.Evidence, ", ")
+		}
+	case "intact":
+		found, needed = text(f.Value), "the file whose digest was recorded"
+	case "agrees with":
+		needed = "the same as the paper, which says " + w.shown(f.Limit, f.Path)
+	case "joined":
+		found, needed = "no strap listed", "a strap or cable from "+text(f.Limit)
+		if f.Outcome == Met {
+			found = "joined"
+		}
+	case "examined":
+		found, needed = "region "+text(f.Value), "a region whose requirements a pack examines"
+	default:
+		needed = w.item.Rule.Title
+	}
+	if len(f.Missing) > 0 && (f.Value == nil || !f.Value.Numeric()) && f.Comparator != "answered" && f.Comparator != "joined" {
+		found = "not known: " + strings.Join(f.Missing, ", ")
+	}
+	if found == "" {
+		found = w.item.Reason
+	}
+	return found, needed
+}
+
+// what names the thing a list item is about.
+func (w wording) what(subject string) string {
+	if n := w.Manifest.Node(subject); n != nil {
+		if what := n.Field("what"); what != nil && what.Value != nil {
+			return what.Value.Text + ": "
+		}
+	}
+	return ""
+}
+
+func (w wording) label(path string, v *Shown) string {
+	if title := w.title(path); title != "" && v != nil {
+		return title + ": "
+	}
+	return ""
+}
+
+// title is what people call the value at a finding's path.
+func (w wording) title(path string) string {
+	switch {
+	case strings.HasPrefix(path, "figures."):
+		if r, ok := w.results[path]; ok {
+			return r.Figure.Title
+		}
+	case strings.HasPrefix(path, "limits."):
+		if l := w.Book.Limit(path); l != nil {
+			return l.Title
+		}
+	default:
+		if n := w.Manifest.Node(path); n != nil && n.Shape.Type == schema.Leaf && n.Shape.Title != "" {
+			return strings.ToLower(n.Shape.Title[:1]) + n.Shape.Title[1:]
+		}
+	}
+	return ""
+}
+
+func text(v *Shown) string {
+	if v == nil {
+		return ""
+	}
+	return v.Text
+}
+
+// shown prints a value in the unit of the value at path.
+func (w wording) shown(v *Shown, path string) string {
+	switch {
+	case v == nil:
+		return ""
+	case v.Numeric():
+		kind := quantity.Kind(v.Kind)
+		return quantity.Print(*v.Low, *v.High, kind, w.unit(path, kind))
+	case v.Value == true:
+		if v.Text != "true" && v.Text != "" {
+			return v.Text
+		}
+		return "yes"
+	case v.Value == false:
+		if v.Text != "false" && v.Text != "" {
+			return v.Text
+		}
+		return "no"
+	case v.Text != "":
+		return v.Text
+	case v.Value != nil:
+		return fmt.Sprint(v.Value)
+	default:
+		return "not known"
+	}
+}
+
+// unit is the one the builder used for the value, or for most of the inputs
+// of the figure.
+func (w wording) unit(path string, kind quantity.Kind) string {
+	if r, ok := w.results[path]; ok {
+		return input.Unit(w.Manifest, r)
+	}
+	if n := w.Manifest.Node(path); n != nil && n.Value != nil && n.Value.Kind == kind {
+		return n.Value.Unit
+	}
+	return ""
+}
+
+// margin is the distance between a range and its limit at the nearer ends.
+func (w wording) margin(f Finding) string {
+	if !f.Value.Numeric() || !f.Limit.Numeric() {
+		return ""
+	}
+	var room float64
+	switch f.Comparator {
+	case "at most":
+		room = *f.Limit.Low - *f.Value.High
+	case "at least":
+		room = *f.Value.Low - *f.Limit.High
+	default:
+		return ""
+	}
+	kind := difference(quantity.Kind(f.Value.Kind))
+	unit := w.unit(f.Path, quantity.Kind(f.Value.Kind))
+	if room < 0 {
+		return quantity.Print(-room, -room, kind, unit) + " over at worst"
+	}
+	return quantity.Print(room, room, kind, unit) + " left at worst"
+}
+
+// difference is the kind of the difference of two values of a kind.
+func difference(k quantity.Kind) quantity.Kind {
+	if k == quantity.Temperature {
+		return quantity.TemperatureDifference
+	}
+	return k
+}
+
+// steps lists what would settle a finding that is not met or unproven.
+func (w wording) steps(f Finding) []string {
+	if f.Outcome != NotMet && f.Outcome != Unproven && f.Outcome != Waived {
+		return nil
+	}
+	var do []string
+	switch f.Reason {
+	case "missing", "applies", "examined-nothing":
+		if len(f.Missing) > 0 {
+			do = append(do, "find out and write down: "+strings.Join(f.Missing, ", "))
+		}
+	case "weak":
+		do = append(do, fmt.Sprintf("needed %s: %s", f.NeedsBasis, strings.Join(f.Weak, ", ")))
+	case "stale":
+		do = append(do, "measure again; since then changed: "+strings.Join(f.Changed, ", "))
+	case "outside":
+		for _, o := range f.Outside {
+			do = append(do, w.outside(o))
+		}
+	case "straddles":
+		if measure := w.decider(f); measure != "" {
+			do = append(do, measure)
+		}
+	}
+	for _, would := range []string{w.enough(f), w.adapter(f)} {
+		if would != "" {
+			do = append(do, would)
+		}
+	}
+	if f.Outcome == NotMet || len(do) == 0 {
+		do = append(do, w.item.Rule.Remedy)
+	}
+	return do
+}
+
+func (w wording) outside(o Outside) string {
+	kind, unit := quantity.Ratio, ""
+	if n := w.Manifest.Node(o.Path); n != nil && n.Value != nil {
+		kind, unit = n.Value.Kind, n.Value.Unit
+	}
+	return fmt.Sprintf("look at %s: %s, the formula holds for %s", o.Path,
+		quantity.Print(o.Low, o.High, kind, unit), quantity.Print(o.From, o.To, kind, unit))
+}
+
+// decider names what to measure next when a range lies across its limit.
+func (w wording) decider(f Finding) string {
+	r, ok := w.results[f.Path]
+	if !ok || !f.Limit.Numeric() {
+		return ""
+	}
+	d := figures.Decide(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	if d == nil {
+		return "no single value and no pair decides: narrow the widest ones"
+	}
+	parts := make([]string, len(d.Paths))
+	for i, path := range d.Paths {
+		kind, unit := quantity.Ratio, ""
+		if n := w.Manifest.Node(input.Written(w.Manifest, path)); n != nil && n.Value != nil {
+			kind, unit = difference(n.Value.Kind), n.Value.Unit
+		}
+		parts[i] = fmt.Sprintf("%s (± %s now, ± %s would settle it)", path,
+			quantity.Print(d.Now[i], d.Now[i], kind, unit), quantity.Print(d.Need[i], d.Need[i], kind, unit))
+	}
+	return "measure " + strings.Join(parts, " and ")
+}
+
+// enough offers the smallest standard size that would do.
+func (w wording) enough(f Finding) string {
+	r, ok := w.results[f.Path]
+	if !ok || !f.Limit.Numeric() {
+		return ""
+	}
+	path, size, ok := figures.Enough(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("%s would do for %s", size.Label, path)
+}
+
+// adapter offers what would join two threads that don't belong together.
+func (w wording) adapter(f Finding) string {
+	joint, ok := strings.CutSuffix(f.Path, ".mates")
+	if !ok || f.Outcome != NotMet {
+		return ""
+	}
+	inner, outer := w.Manifest.Node(joint+".inner"), w.Manifest.Node(joint+".outer")
+	if inner == nil || outer == nil || inner.Value == nil || outer.Value == nil {
+		return ""
+	}
+	a, okA := inner.Value.Thread.Counterpart()
+	b, okB := outer.Value.Thread.Counterpart()
+	if !okA || !okB {
+		return ""
+	}
+	return fmt.Sprintf("an adapter %s × %s would join them", a.Name(), b.Name())
+}

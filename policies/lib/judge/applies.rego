@@ -1,0 +1,72 @@
+package lib.judge
+
+# Applicability has three values: yes, no, and unknown while the build does
+# not say. Each names the paths it rests on.
+
+# always: the rule applies to every build.
+always := {"state": "yes", "because": []}
+
+# when: the word or truth value at a path is one of those named.
+when(path, accepted) := _when(ref(path), accepted)
+
+_when(bound, _) := {"state": "unknown", "because": lacks(bound)} if count(lacks(bound)) > 0
+
+_when(bound, _) := {"state": "no", "because": [written(bound.path)]} if is_none(bound.path)
+
+_when(bound, accepted) := {"state": "yes", "because": [written(bound.path)]} if {
+	record(bound.path).value in accepted
+}
+
+_when(bound, accepted) := {"state": "no", "because": [written(bound.path)]} if {
+	count(lacks(bound)) == 0
+	not is_none(bound.path)
+	not record(bound.path).value in accepted
+}
+
+# when_listed: a list has at least one item.
+when_listed(list) := {"state": "unknown", "because": [record(list).missing]} if record(list).missing
+
+when_listed(list) := {"state": "no", "because": [written(list)]} if {
+	not record(list).missing
+	count(ids(list)) == 0
+}
+
+when_listed(list) := {"state": "yes", "because": [written(list)]} if count(ids(list)) > 0
+
+# when_there: the manifest does not say that there is none.
+when_there(path) := {"state": "no", "because": [written(path)]} if is_none(path)
+
+when_there(path) := {"state": "yes", "because": [written(path)]} if not is_none(path)
+
+# when_min: the value at a path is at least a limit.
+when_min(path, limit) := _measured(limit_min(path, limit), path)
+
+# when_differs: two places of the build do not say the same.
+when_differs(a, b) := _measured(differs(a, b), a)
+
+_truth := {"met": "yes", "not met": "no", "unproven": "unknown"}
+
+_measured(finding, path) := {
+	"state": _truth[finding.outcome],
+	"because": object.get(finding, "missing", [written(path)]),
+}
+
+# all_of: no if one is no, else unknown if one is unknown.
+all_of(conditions) := _joined(conditions, ["no", "unknown", "yes"])
+
+# any_of: yes if one is yes, else unknown if one is unknown.
+any_of(conditions) := _joined(conditions, ["yes", "unknown", "no"])
+
+_joined([], priority) := {"state": priority[2], "because": []}
+
+_joined(conditions, priority) := {"state": state, "because": because_of} if {
+	count(conditions) > 0
+	present := [s | some s in priority; some c in conditions; c.state == s]
+	state := present[0]
+	because_of := sort({path | some c in conditions; c.state == state; some path in c.because})
+}
+
+_opposite := {"yes": "no", "no": "yes", "unknown": "unknown"}
+
+# negate turns yes into no and leaves unknown as it is.
+negate(condition) := object.union(condition, {"state": _opposite[condition.state]})
