@@ -162,11 +162,11 @@ func load(cmd *cobra.Command, c *check.Checker, args []string, root string) ([]*
 			manifests = append(manifests, m)
 		}
 	}
-	if slices.Contains(args, "-") {
+	if slices.Contains(args, manifest.Stdin) {
 		if len(args) > 1 {
 			return nil, nil, errors.New(`"-" stands alone: one manifest is read from standard input`)
 		}
-		add(c.Loader.Read(cmd.InOrStdin(), "-", root))
+		add(c.Loader.Read(cmd.InOrStdin(), manifest.Stdin, root))
 		return manifests, problems, nil
 	}
 	paths, err := check.Find(args)
