@@ -80,14 +80,26 @@ _in_force(meta) if {
 	region.code == meta.region
 }
 
-# _applies is the rule's own word, or "always" where it says nothing.
-_applies(meta) := data.rules[meta.at[1]][meta.at[2]].applies if {
-	meta.at[0] == "rules"
-} else := data.regions[meta.at[1]][meta.at[2]].applies if {
-	meta.at[0] == "regions"
-} else := data.local[meta.at[1]][meta.at[2]][meta.at[3]].applies if {
-	meta.at[0] == "local"
+# _applies is the rule's own word, "always" where it says nothing, and unknown
+# where its word can't be understood. Questions are collected always: each of
+# them says itself when it is raised.
+_applies(meta) := judge.always if {
+	meta.collects
+} else := said if {
+	[said] := _said(meta)
+	said.state in {"yes", "no", "unknown"}
+	is_array(said.because)
+} else := {"state": "unknown", "because": []} if {
+	_said(meta)
 } else := judge.always
+
+_said(meta) := [data.rules[meta.at[1]][meta.at[2]].applies] if {
+	meta.at[0] == "rules"
+} else := [data.regions[meta.at[1]][meta.at[2]].applies] if {
+	meta.at[0] == "regions"
+} else := [data.local[meta.at[1]][meta.at[2]][meta.at[3]].applies] if {
+	meta.at[0] == "local"
+}
 
 _found(meta) := data.rules[meta.at[1]][meta.at[2]].findings if {
 	meta.at[0] == "rules"

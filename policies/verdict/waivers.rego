@@ -28,11 +28,14 @@ _bound(id) := "unknown-rule" if {
 } else := "not-waivable" if {
 	not data.catalogue[_ruled(id)].waivable
 } else := "expired" if {
-	judge.record(_at(id, "until")).value < input.today
+	not _running(id)
 } else := "needs-document" if {
 	data.catalogue[_ruled(id)].basis in {"statute", "regulation"}
 	not _documented(id)
 } else := ""
+
+# A waiver runs up to and with the day it names.
+_running(id) if judge.record(_at(id, "until")).value >= input.today
 
 # A rule that rests on law is set aside by the authority, not by the shop.
 _documented(id) if {

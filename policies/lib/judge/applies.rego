@@ -9,19 +9,15 @@ always := {"state": "yes", "because": []}
 # when: the word or truth value at a path is one of those named.
 when(path, accepted) := _when(ref(path), accepted)
 
-_when(bound, _) := {"state": "unknown", "because": lacks(bound)} if count(lacks(bound)) > 0
+_when(bound, accepted) := {"state": "unknown", "because": lacks(bound)} if {
+	count(lacks(bound)) > 0
+} else := {"state": "no", "because": [written(bound.path)]} if {
+	is_none(bound.path)
+} else := {"state": _listed[value in accepted], "because": [written(bound.path)]} if {
+	value := record(bound.path).value
+} else := {"state": "unknown", "because": [written(bound.path)]}
 
-_when(bound, _) := {"state": "no", "because": [written(bound.path)]} if is_none(bound.path)
-
-_when(bound, accepted) := {"state": "yes", "because": [written(bound.path)]} if {
-	record(bound.path).value in accepted
-}
-
-_when(bound, accepted) := {"state": "no", "because": [written(bound.path)]} if {
-	count(lacks(bound)) == 0
-	not is_none(bound.path)
-	not record(bound.path).value in accepted
-}
+_listed := {true: "yes", false: "no"}
 
 # when_listed: a list has at least one item.
 when_listed(list) := {"state": "unknown", "because": [record(list).missing]} if record(list).missing

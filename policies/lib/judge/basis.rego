@@ -35,12 +35,20 @@ _settled(finding, _, weak) := finding if count(weak) == 0
 
 _settled(finding, wanted, weak) := object.union(finding, {
 	"outcome": "unproven",
-	"reason": "weak",
+	"reason": _why(weak, wanted),
 	"needs_basis": wanted,
 	"weak": weak,
 }) if {
 	count(weak) > 0
 }
+
+# _why says what is wrong with the papers where the basis alone would do.
+_why(weak, wanted) := _first_fault(weak[0]) if {
+	endswith(wanted, _proved)
+	every path in weak {
+		strong(path, trim_suffix(wanted, _proved))
+	}
+} else := "weak"
 
 _weak(finding, wanted) := sort({path |
 	some path in finding.rests_on

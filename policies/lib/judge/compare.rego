@@ -89,6 +89,14 @@ _join(list, pair) := {"outcome": "met"} if {
 # holds says whether a truth value at a path is the one named; a missing one is not.
 holds(value, wanted) if record(ref(value).path).value == wanted
 
+# unlisted gives the findings for lists inside the items of another that the
+# build does not speak of: each passes over them, and they must not pass with it.
+unlisted(pattern) := {object.union(_bare(list, "given"), {"outcome": "unproven", "reason": "missing", "missing": lacks(list)}) |
+	some id in each(trim_suffix(split(pattern, "*")[0], "."))
+	list := of(id, pattern)
+	count(lacks(list)) > 0
+}
+
 # unasked is the finding for a subject that a rule does not ask anything of.
 unasked(value) := object.union(_bare(value, "given"), {"outcome": "not applicable", "rests_on": []})
 
@@ -109,7 +117,9 @@ _decide(value, limit, comparator) := decision if {
 	blocked := _blocked([value, limit])
 	count(blocked) > 0
 	decision := blocked[0]
-} else := _order(record(value.path), record(limit.path), comparator)
+} else := decision if {
+	decision := _order(record(value.path), record(limit.path), comparator)
+} else := _unlike
 
 # _blocked lists, most telling first, why two records can't be compared at all.
 _blocked(refs) := array.concat(
@@ -183,7 +193,12 @@ _related(a, b, comparator) := decision if {
 	blocked := _blocked([a, b])
 	count(blocked) > 0
 	decision := blocked[0]
-} else := _same(record(a.path), record(b.path), comparator)
+} else := decision if {
+	decision := _same(record(a.path), record(b.path), comparator)
+} else := _unlike
+
+# _unlike: a word and a number can't be compared, and that proves nothing.
+_unlike := {"outcome": "unproven", "reason": "unjudged"}
 
 # Two measured ranges are the same only when both are one and the same point:
 # overlap alone proves nothing, standing apart proves a difference.
@@ -230,11 +245,14 @@ allowed(value, key, table) := finding if {
 	finding := _choose(ref(value), accepted, array.concat(rests_on(ref(value).path), rests_on(ref(key).path)))
 } else := object.union(
 	_choose(ref(value), set(), rests_on(ref(value).path)),
-	{"outcome": "unproven", "reason": "missing", "missing": sort({path |
-		some bound in [ref(value), ref(key)]
-		some path in array.concat(lacks(bound), [written(bound.path)])
-	})},
+	{"outcome": "unproven", "reason": "missing", "missing": _unknown([ref(value), ref(key)])},
 )
+
+# _unknown lists what is missing; where nothing is, the key is a word the table does not know.
+_unknown(refs) := missing if {
+	missing := sort({path | some bound in refs; some path in lacks(bound)})
+	count(missing) > 0
+} else := [written(refs[1].path)]
 
 _choose(value, accepted, sources) := object.union(
 	{

@@ -3,10 +3,16 @@ package lib.judge
 # supporters lists the evidence that a value names, whose file is intact and
 # which shows a value that agrees.
 supporters(path) := [id |
-	found := record(concat(".", ["build", path]))
-	some id in object.get(found, "evidence", [])
+	some id in _named(path)
 	_fault(path, id) == ""
 ]
+
+# _named lists the papers that a value names; those of a reading stand beside it.
+_named(path) := papers if {
+	steps := split(path, ".")
+	[steps[0], steps[2]] == ["readings", "value"]
+	papers := record(concat(".", ["build.readings", steps[1], "evidence"])).value
+} else := object.get(record(concat(".", ["build", path])), "evidence", [])
 
 # supported: at least one paper that the value names shows it, and none of
 # them shows anything else.
@@ -30,18 +36,15 @@ _support(bound) := decision if {
 	count(disagreeing) > 0
 } else := {"outcome": "met", "evidence": supporters(written(bound.path))} if {
 	count(supporters(written(bound.path))) > 0
-} else := {"outcome": "unproven", "reason": _first_fault(bound), "evidence": object.get(record(bound.path), "evidence", [])}
+} else := {"outcome": "unproven", "reason": _first_fault(written(bound.path)), "evidence": _named(written(bound.path))}
 
 _with_fault(bound, fault) := [id |
-	some id in object.get(record(bound.path), "evidence", [])
+	some id in _named(written(bound.path))
 	_fault(written(bound.path), id) == fault
 ]
 
-_first_fault(bound) := faults[0] if {
-	faults := [fault |
-		some id in object.get(record(bound.path), "evidence", [])
-		fault := _fault(written(bound.path), id)
-	]
+_first_fault(path) := faults[0] if {
+	faults := [fault | some id in _named(path); fault := _fault(path, id)]
 	count(faults) > 0
 } else := "no-evidence"
 
@@ -123,19 +126,30 @@ answered(question) := {
 } if {
 	papers := _answers(question)
 	count(papers) > 0
-} else := {
-	"subject": "build",
-	"comparator": "answered",
-	"outcome": "unproven",
-	"reason": "no-answer",
-	"rests_on": [],
-}
+} else := object.union(
+	{"subject": "build", "comparator": "answered", "outcome": "unproven", "rests_on": []},
+	_unanswered([id | some id, paper in input.evidence; paper.answers == question]),
+)
 
 _answers(question) := [id |
 	some id, paper in input.evidence
-	paper.kind == "authority-answer"
 	paper.answers == question
-	paper.file == "intact"
-	is_string(paper.office)
-	paper.date <= input.today
+	_answer_fault(paper) == ""
 ]
+
+_unanswered([]) := {"reason": "no-answer"}
+
+_unanswered(papers) := {"reason": _answer_fault(input.evidence[papers[0]]), "evidence": papers} if count(papers) > 0
+
+# _answer_fault says why a paper does not answer what it speaks of, "" when it does.
+_answer_fault(paper) := "answer-kind" if {
+	paper.kind != "authority-answer"
+} else := concat("-", ["file", paper.file]) if {
+	paper.file != "intact"
+} else := "answer-office" if {
+	not is_string(paper.office)
+} else := "evidence-undated" if {
+	not is_string(paper.date)
+} else := "evidence-later" if {
+	paper.date > input.today
+} else := ""

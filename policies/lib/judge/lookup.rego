@@ -12,9 +12,20 @@ record(path) := object.get(data.limits, array.slice(steps, 1, count(steps)), {"m
 	steps := split(path, ".")
 }
 
-record(path) := object.get(input, split(path, "."), {"missing": written(path)}) if {
+record(path) := found if {
+	not startswith(path, "limits.")
+	found := object.get(input, split(path, "."), null)
+	found != null
+} else := {"missing": _unsaid(split(path, "."))} if {
 	not startswith(path, "limits.")
 }
+
+# What lies below a place that is missing is missing with it, and is written there.
+_unsaid(steps) := place.missing if {
+	some i, _ in steps
+	place := object.get(input, array.slice(steps, 0, i), {})
+	is_string(place.missing)
+} else := written(concat(".", steps))
 
 # written turns an input path into the path the builder writes.
 written(path) := trim_prefix(path, "build.")
@@ -94,8 +105,17 @@ _lacks(found) := [found.missing] if is_string(found.missing)
 
 _lacks(found) := [] if not found.missing
 
-# is_none says that the manifest says there is none.
+# is_none says that the manifest says there is none: of a leaf or list in so
+# many words, of a place with fields in every one of them.
 is_none(path) if record(path).none
+
+is_none(path) if {
+	fields := record(path)
+	count(fields) > 0
+	every field in fields {
+		field.none
+	}
+}
 
 _value_keys := ["value", "low", "high", "unit", "kind", "text"]
 

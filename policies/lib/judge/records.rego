@@ -30,6 +30,35 @@ _present(bound, hold) := {"outcome": "met"} if {
 	not is_none(bound.path)
 }
 
+# dated_at: from a hold point on, the manifest holds a day here that has come.
+dated_at(value, hold) := _come(present_at(value, hold))
+
+_come(finding) := object.union(finding, {"outcome": "not met", "reason": "future"}) if {
+	finding.outcome == "met"
+	finding.value.value > input.today
+} else := finding
+
+# not_after: of two days, where both are known, the first does not come after the second.
+not_after(first, second) := object.union(
+	{
+		"subject": ref(first).subject,
+		"comparator": "not after",
+		"path": written(ref(first).path),
+		"limit_path": written(ref(second).path),
+		"value": shown(ref(first).path),
+		"limit": shown(ref(second).path),
+		"rests_on": [],
+	},
+	_in_order(record(ref(first).path).value, record(ref(second).path).value),
+) if {
+	count(lacks(ref(first))) == 0
+	count(lacks(ref(second))) == 0
+} else := unasked(first)
+
+_in_order(first, second) := {"outcome": "met"} if first <= second
+
+_in_order(first, second) := {"outcome": "not met", "reason": "order"} if first > second
+
 # closed_by: an item that must be done by the hold point it names is done.
 closed_by(done, close_by) := object.union(
 	{
@@ -72,6 +101,7 @@ passed_before(hold) := object.union(
 		"subject": concat(".", ["build.holds", hold]),
 		"comparator": "given",
 		"path": concat(".", ["build.holds", hold]),
+		"value": shown(concat(".", ["build.build.holds", hold, "date"])),
 		"rests_on": [],
 	},
 	_passed(hold),
@@ -83,6 +113,8 @@ _passed(hold) := {"outcome": "unproven", "reason": "missing", "missing": missing
 		some path in lacks(ref(concat(".", ["build.build.holds", hold, field])))
 	})
 	count(missing) > 0
+} else := {"outcome": "not met", "reason": "future"} if {
+	record(concat(".", ["build.build.holds", hold, "date"])).value > input.today
 } else := {"outcome": "met"}
 
 # passed lists the hold points that the manifest says have been passed.
@@ -116,11 +148,11 @@ newest(what, condition) := {
 newest(what, condition) := {
 	"path": concat(".", ["build.readings", id, "value"]),
 	"subject": concat(".", ["readings", id]),
-	"doubt": _staleness(what, date),
+	"doubt": _doubt(what, condition, date),
 } if {
 	count(_undetermined(what)) == 0
 	[date, id] := max(_dated(what, condition))
-	_staleness(what, date) != {}
+	_doubt(what, condition, date) != {}
 }
 
 newest(what, condition) := {
@@ -129,7 +161,7 @@ newest(what, condition) := {
 } if {
 	count(_undetermined(what)) == 0
 	[date, id] := max(_dated(what, condition))
-	_staleness(what, date) == {}
+	_doubt(what, condition, date) == {}
 }
 
 # _undetermined lists what keeps readings of something from being put in
@@ -147,8 +179,15 @@ _dated(what, condition) := {[reading.date.value, id] |
 	reading := record(concat(".", ["build.readings", id]))
 	reading.of.value == what
 	reading.condition.value == condition
-	reading.date.value <= input.today
 }
+
+# _doubt says why the newest reading does not settle anything, {} when it does.
+_doubt(what, condition, date) := {"outcome": "unproven", "reason": "future"} if {
+	date > input.today
+} else := {"outcome": "unproven", "reason": "same-day"} if {
+	values := {shown(concat(".", ["build.readings", id, "value"])) | some [day, id] in _dated(what, condition); day == date}
+	count(values) > 1
+} else := _staleness(what, date)
 
 # _staleness says why a reading of that date no longer counts, {} when it does.
 _staleness(what, date) := {"outcome": "unproven", "reason": "stale", "changed": changed} if {
@@ -179,34 +218,21 @@ _expand(pattern) := {of([id], pattern).path | some id in ids(list)} if {
 	not record(list).missing
 }
 
-# examined: the authority's region is one whose requirements were examined.
-examined := {
-	"subject": "registration.region",
-	"comparator": "examined",
-	"path": "registration.region",
-	"value": shown("build.registration.region"),
-	"outcome": "met",
-	"rests_on": [],
-} if {
-	count(input.regions) > 0
-	not _unexamined
-} else := object.union(
+# examined: every region of the chain is one that a pack examines.
+examined := object.union(
 	{
 		"subject": "registration.region",
 		"comparator": "examined",
 		"path": "registration.region",
-		"value": shown("build.registration.region"),
-		"outcome": "unproven",
+		"value": {"text": concat(" > ", [region.code | some region in input.regions])},
 		"rests_on": [],
 	},
-	_region_doubt,
+	_examination,
 )
 
-_unexamined if {
+_examination := {"outcome": "unproven", "reason": "missing", "missing": ["registration.region"]} if {
+	count(input.regions) == 0
+} else := {"outcome": "unproven", "reason": "no-region-pack"} if {
 	some region in input.regions
 	not region.pack
-}
-
-_region_doubt := {"reason": "missing", "missing": ["registration.region"]} if count(input.regions) == 0
-
-_region_doubt := {"reason": "no-region-pack"} if count(input.regions) > 0
+} else := {"outcome": "met"}

@@ -37,10 +37,28 @@ _means := {
 	"45° cone": {"cone"},
 }
 
+_threads(id) := [
+	judge.of(id, "build.fittings.*.joints.*.inner.seal"),
+	judge.of(id, "build.fittings.*.joints.*.outer.seal"),
+]
+
+# The thread that decides how a joint is made up: while one of the two is not
+# known, that one; else one that needs sealant, because nothing else closes it,
+# even against a thread that seals by itself; else the outer one.
+_deciding(id) := unknown[0] if {
+	unknown := [t | some t in _threads(id); count(judge.lacks(t)) > 0]
+	count(unknown) > 0
+} else := sealed[0] if {
+	sealed := [t | some t in _threads(id); judge.holds(t, "thread")]
+	count(sealed) > 0
+} else := _threads(id)[1]
+
 findings contains judge.allowed(
 	judge.of(id, "build.fittings.*.joints.*.seal"),
-	judge.of(id, "build.fittings.*.joints.*.outer.seal"),
+	_deciding(id),
 	_means,
 ) if {
 	some id in judge.each("build.fittings.*.joints")
 }
+
+findings contains finding if some finding in judge.unlisted("build.fittings.*.joints")

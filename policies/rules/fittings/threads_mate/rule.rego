@@ -43,3 +43,5 @@ findings contains judge.because("misfit", joint) if {
 	not judge.holds(judge.of(id, "build.fittings.*.joints.*.lookalike"), true)
 	joint := judge.one_of(judge.of(id, "build.fittings.*.joints.*.mates"), {true})
 }
+
+findings contains finding if some finding in judge.unlisted("build.fittings.*.joints")

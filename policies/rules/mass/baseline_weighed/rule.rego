@@ -14,7 +14,10 @@
 #     strip: measured
 #   outcomes:
 #   - met
+#   - not met
 #   - unproven
+#   reasons:
+#     taken-apart: by then the old engine was out, so it was not the complete vehicle
 #   remedy: >-
 #     weigh each corner now, complete and on level ground, and note the fuel level and the
 #     date
@@ -31,7 +34,10 @@ _taken := [
 	"build.baseline.corner_weights.rear_left",
 	"build.baseline.corner_weights.rear_right",
 	"build.baseline.fuel_level",
-	"build.baseline.weighed",
 ]
 
 findings contains judge.present_at(path, "strip") if some path in _taken
+
+findings contains judge.dated_at("build.baseline.weighed", "strip")
+
+findings contains judge.because("taken-apart", judge.not_after("build.baseline.weighed", "build.outgoing_engine.date"))

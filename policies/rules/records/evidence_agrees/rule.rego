@@ -21,13 +21,19 @@ package rules.records.evidence_agrees
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_listed("build.evidence"),
-	judge.any_of([judge.when_listed(judge.of(id, "build.evidence.*.shows").path) |
-		some id in judge.each("build.evidence")
-	]),
-])
+_listed := judge.when_listed("build.evidence")
+
+applies := _listed if _listed.state != "yes"
+
+applies := judge.any_of([shows |
+	some id in judge.each("build.evidence")
+	shows := judge.when_listed(judge.of(id, "build.evidence.*.shows").path)
+]) if {
+	_listed.state == "yes"
+}
 
 findings contains judge.agrees(id[0], id[1]) if {
 	some id in judge.each("build.evidence.*.shows")
 }
+
+findings contains finding if some finding in judge.unlisted("build.evidence.*.shows")

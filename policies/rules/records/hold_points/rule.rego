@@ -10,6 +10,7 @@
 #   source: the build's own record of hold points
 #   outcomes:
 #   - met
+#   - not met
 #   - unproven
 #   - not applicable
 #   remedy: >-

@@ -1,0 +1,43 @@
+package rulecase
+
+import (
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"trialfit/internal/check"
+	"trialfit/internal/verdict"
+)
+
+// TestCases runs every case of every shipped rule: the outcome is the one
+// expected, and the lines marked are exactly the lines found.
+func TestCases(t *testing.T) {
+	cases, err := Load(os.DirFS("../../policies"))
+	require.NoError(t, err)
+	base, err := check.New(check.Options{})
+	require.NoError(t, err)
+	reached := map[string]map[string]bool{}
+	for _, c := range cases {
+		t.Run(c.Rule+"/"+c.Name, func(t *testing.T) {
+			require.Contains(t, base.Book.Rules, c.Rule)
+			r, err := c.Run(t.Context(), base, t.TempDir())
+			require.NoError(t, err)
+			outcome, marks := c.Found(r)
+			require.Equal(t, c.Outcome, outcome, "%s", r.Decision)
+			require.Equal(t, c.Marks(), marks)
+			if meta := base.Book.Rules[c.Rule]; c.Outcome != verdict.Waived || !meta.Waivable {
+				require.Contains(t, meta.Outcomes, c.Outcome, "an outcome the rule does not declare")
+			}
+			if reached[c.Rule] == nil {
+				reached[c.Rule] = map[string]bool{}
+			}
+			reached[c.Rule][outcome] = true
+		})
+	}
+	for _, m := range base.Book.Catalogue() {
+		for _, outcome := range m.Outcomes {
+			require.True(t, reached[m.ID][outcome], "%s: no case reaches %q", m.ID, outcome)
+		}
+	}
+}
