@@ -135,7 +135,7 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 			judged = append(judged, json.Judged{Report: r, Items: items(c, r)})
 		}
 	}
-	if err := printAll(cmd, judged, len(problems), f.all); err != nil {
+	if err := printAll(cmd, judged, len(problems), text.Options{All: f.all, Given: f.today != "", Spreads: c.Book.Spreads()}); err != nil {
 		return err
 	}
 	for _, o := range outputs {
@@ -192,15 +192,15 @@ func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
 	return err
 }
 
-func printAll(cmd *cobra.Command, judged []json.Judged, unreadable int, all bool) error {
+func printAll(cmd *cobra.Command, judged []json.Judged, unreadable int, o text.Options) error {
 	out := cmd.OutOrStdout()
+	o.Width, o.Emphasis = width(out), emphasis(out)
 	reports := make([]*check.Report, len(judged))
 	for i, j := range judged {
 		reports[i] = j.Report
 		if i > 0 {
 			fmt.Fprint(out, "\n", strings.Repeat("─", 40), "\n\n")
 		}
-		o := text.Options{Width: width(out), All: all, Emphasis: emphasis(out)}
 		if err := text.Write(out, j.Report, j.Items, o); err != nil {
 			return err
 		}

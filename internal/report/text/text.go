@@ -4,11 +4,14 @@ package text
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"trialfit/internal/check"
 	"trialfit/internal/report/wording"
+	"trialfit/internal/rulebook"
+	"trialfit/internal/schema"
 	"trialfit/internal/verdict"
 )
 
@@ -18,6 +21,11 @@ type Options struct {
 	Width int
 	// All lifts the cap on the number of findings and prints those met too.
 	All bool
+	// Given says that the date of the judgement was given, not read off the clock.
+	Given bool
+	// Spreads are printed so that a reader knows what was laid on values
+	// without a range of their own.
+	Spreads []*rulebook.Limit
 	// Emphasis marks words on a terminal; state is always said in words as well.
 	Emphasis bool
 }
@@ -61,12 +69,7 @@ func (p *page) blocks(i verdict.Item) bool {
 	if !i.Due || !open(i) {
 		return false
 	}
-	for _, id := range p.r.Verdict.Blocking {
-		if id == i.Rule.ID {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(p.r.Verdict.Blocking, i.Rule.ID)
 }
 
 func (p *page) line(format string, args ...any) {
@@ -89,7 +92,11 @@ func (p *page) head() {
 	if len(v.Regions) > 0 {
 		region = "region " + strings.Join(v.Regions, " > ")
 	}
-	p.line("%s, judged as of %s", region, v.Today)
+	clock := ", the clock's date"
+	if p.o.Given {
+		clock = ""
+	}
+	p.line("%s, judged as of %s%s", region, v.Today, clock)
 	p.line("%s", p.counts())
 }
 
@@ -206,8 +213,26 @@ func (p *page) foot() {
 			p.wrapped("  - ", "    ", c)
 		}
 	}
+	if spreads := p.spreads(); spreads != "" {
+		p.line("")
+		p.wrapped("", "", spreads)
+	}
 	p.line("")
 	p.wrapped("", "", wording.Deferral)
+}
+
+// spreads says in one sentence how far values without a range may be off.
+func (p *page) spreads() string {
+	var parts []string
+	for _, l := range p.o.Spreads {
+		if basis := strings.TrimPrefix(l.Path, "limits.spread."); slices.Contains(schema.Bases, basis) {
+			parts = append(parts, basis+" ± "+l.Value.Text)
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Values without a range of their own were taken as " + strings.Join(parts, ", ") + ", with a floor for small ones (common practice)."
 }
 
 // field prints a label and its text, wrapped under itself.
@@ -225,7 +250,7 @@ func (p *page) wrapped(first, rest, text string) {
 		row.Reset()
 		used = 0
 	}
-	for word := range strings.FieldsSeq(Plain(text)) {
+	for _, word := range glued(strings.Fields(Plain(text))) {
 		n := utf8.RuneCountInString(word)
 		if used > 0 && utf8.RuneCountInString(lead)+used+1+n > width {
 			flush()
@@ -238,6 +263,25 @@ func (p *page) wrapped(first, rest, text string) {
 		used += n
 	}
 	flush()
+}
+
+// glued joins a number to the word after it, so that a line never ends between
+// a value and its unit.
+func glued(words []string) []string {
+	var out []string
+	for _, word := range words {
+		if n := len(out); n > 0 && endsInNumber(out[n-1]) && len(word) <= 8 {
+			out[n-1] += " " + word
+			continue
+		}
+		out = append(out, word)
+	}
+	return out
+}
+
+func endsInNumber(s string) bool {
+	r, _ := utf8.DecodeLastRuneInString(s)
+	return r >= '0' && r <= '9' || r == '±'
 }
 
 // Plain makes text from a manifest safe for a terminal: control characters
