@@ -3,15 +3,15 @@ package rulebook
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io/fs"
 	"maps"
 	"os"
-	"path"
 	"slices"
 	"strings"
-
-	"github.com/open-policy-agent/opa/v1/ast"
+	"sync"
+	"time"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/schema"
@@ -33,46 +33,25 @@ type Book struct {
 	readings    any
 	figurePaths []string
 	sources     []source
-	prepared    map[string]*Evaluator
+	patience    time.Duration
+
+	preparing sync.Mutex // guards prepared
+	prepared  map[string]*Evaluator
 }
 
-// Pack identifies a folder of rules.
-type Pack struct {
-	Name    string `yaml:"name" json:"name"`
-	Version string `yaml:"version" json:"version"`
-	Contact string `yaml:"contact" json:"contact,omitempty"`
-	// Needs is the oldest trialfit version that can read the pack.
-	Needs string `yaml:"needs" json:"needs,omitempty"`
-}
-
-// source is one Rego file of the book.
-type source struct {
-	name   string // path inside the bundle
-	data   []byte
-	region string // folder of the region it belongs to, "" for all
-}
-
-// PackError says that a pack can't be used. It stops the run: a broken pack
-// never turns into a pass.
-type PackError struct {
-	Pack string
-	Err  error
-}
-
-// Error names the pack and the fault on one line.
-func (e *PackError) Error() string {
-	return fmt.Sprintf("pack %s: %s", e.Pack, strings.ReplaceAll(e.Err.Error(), "\n", "; "))
-}
-
-func (e *PackError) Unwrap() error { return e.Err }
-
-// Open loads the shipped pack and the local packs in the given folders.
+// Open loads the shipped pack and the local packs in the given folders. The
+// error is a *PackError when the fault is in a pack.
 func Open(figs []*figures.Figure, folders ...string) (*Book, error) {
 	locals := make([]fs.FS, len(folders))
 	for i, folder := range folders {
 		info, err := os.Stat(folder)
-		if err != nil || !info.IsDir() {
-			return nil, &PackError{folder, fmt.Errorf("is not a folder")}
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			return nil, &PackError{folder, errors.New("does not exist")}
+		case err != nil:
+			return nil, &PackError{folder, err}
+		case !info.IsDir():
+			return nil, &PackError{folder, errors.New("is not a folder")}
 		}
 		locals[i] = os.DirFS(folder)
 	}
@@ -80,36 +59,28 @@ func Open(figs []*figures.Figure, folders ...string) (*Book, error) {
 }
 
 func open(figs []*figures.Figure, shipped fs.FS, locals []fs.FS, names []string) (*Book, error) {
-	b := &Book{
-		Rules:    map[string]*Meta{},
-		limits:   map[string]*Limit{},
-		regions:  map[string]*Region{},
-		prepared: map[string]*Evaluator{},
-	}
+	b := newBook()
 	for _, f := range figs {
 		b.figurePaths = append(b.figurePaths, FigurePath(f))
 	}
 	slices.Sort(b.figurePaths)
 	if err := b.addShipped(shipped); err != nil {
-		return nil, &PackError{"trialfit", err}
+		return nil, &PackError{shippedName, err}
 	}
-	extensions := map[string][]byte{}
-	for i, local := range locals {
-		if err := b.announce(local, extensions); err != nil {
-			return nil, &PackError{names[i], err}
-		}
-	}
-	var err error
-	b.Form, err = schema.NewValidator(extensions)
-	if err != nil {
+	if err := b.addLocals(locals, names); err != nil {
 		return nil, err
 	}
-	for i, local := range locals {
-		if err := b.addLocal(local, b.Packs[i+1]); err != nil {
-			return nil, &PackError{names[i], err}
-		}
-	}
 	return b, nil
+}
+
+func newBook() *Book {
+	return &Book{
+		Rules:    map[string]*Meta{},
+		limits:   map[string]*Limit{},
+		regions:  map[string]*Region{},
+		patience: patience,
+		prepared: map[string]*Evaluator{},
+	}
 }
 
 // FigurePath is the pattern under which rules find a figure: a '*' for each
@@ -130,7 +101,7 @@ func (b *Book) addShipped(fsys fs.FS) error {
 		return err
 	}
 	b.Packs = append(b.Packs, pack)
-	if err := b.collect(fsys, "policies/", b.define); err != nil {
+	if err := b.collect(fsys, pack); err != nil {
 		return err
 	}
 	data, err := fs.ReadFile(fsys, "catalogue.json")
@@ -143,65 +114,6 @@ func (b *Book) addShipped(fsys fs.FS) error {
 	}
 	for _, meta := range list {
 		b.Rules[meta.ID] = meta
-	}
-	return nil
-}
-
-// collect walks a pack and takes in its Rego files, limits and regions.
-func (b *Book) collect(fsys fs.FS, prefix string, limits func(string, []byte) error) error {
-	return fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
-		}
-		if d.Type()&fs.ModeSymlink != 0 {
-			return fmt.Errorf("%s is a symbolic link: a pack holds its own files", name)
-		}
-		rego := strings.HasSuffix(name, ".rego") && !strings.HasSuffix(name, "_test.rego")
-		base := path.Base(name)
-		if !rego && base != "limits.yaml" && base != "region.yaml" && base != "readings.yaml" {
-			return nil
-		}
-		data, err := fs.ReadFile(fsys, name)
-		if err != nil {
-			return err
-		}
-		switch {
-		case rego:
-			s := source{name: prefix + name, data: data}
-			if rest, ok := strings.CutPrefix(name, "regions/"); ok {
-				s.region, _, _ = strings.Cut(rest, "/")
-			}
-			b.sources = append(b.sources, s)
-		case base == "limits.yaml":
-			err = limits(name, data)
-		case base == "region.yaml":
-			var r *Region
-			if r, err = readRegion(data); err == nil {
-				if _, known := b.regions[r.Code]; known {
-					err = fmt.Errorf("region %s is defined already: a pack may add rules to it, not replace it", r.Code)
-				}
-				b.regions[r.Code] = r
-			}
-		case base == "readings.yaml":
-			err = strictYAML(data, &b.readings)
-		}
-		if err != nil {
-			return fmt.Errorf("%s: %w", name, err)
-		}
-		return nil
-	})
-}
-
-func (b *Book) define(_ string, data []byte) error {
-	limits, err := readLimits(data)
-	if err != nil {
-		return err
-	}
-	for _, l := range limits {
-		if _, twice := b.limits[l.Path]; twice {
-			return fmt.Errorf("limit %s is defined already", l.Path)
-		}
-		b.limits[l.Path] = l
 	}
 	return nil
 }
@@ -256,84 +168,6 @@ func (b *Book) data() (map[string]any, error) {
 	}
 	return out, nil
 }
-
-// Build generates the catalogue of the shipped pack from its annotations.
-func Build(fsys fs.FS) ([]*Meta, error) {
-	b := &Book{Rules: map[string]*Meta{}, limits: map[string]*Limit{}, regions: map[string]*Region{}}
-	pack, err := readPack(fsys)
-	if err != nil {
-		return nil, err
-	}
-	if err := b.collect(fsys, "policies/", b.define); err != nil {
-		return nil, err
-	}
-	for _, s := range b.sources {
-		meta, _, err := b.annotated(s, pack.Name, "policies/")
-		if err != nil {
-			return nil, err
-		}
-		if meta != nil {
-			b.Rules[meta.ID] = meta
-		}
-	}
-	return b.Catalogue(), nil
-}
-
-// annotated parses a rule with its annotations; helpers outside rule folders give nil.
-func (b *Book) annotated(s source, pack, prefix string) (*Meta, *ast.Module, error) {
-	m, err := ast.ParseModuleWithOpts(s.name, string(s.data), ast.ParserOptions{ProcessAnnotation: true, Capabilities: capabilities()})
-	if err != nil {
-		return nil, nil, fmt.Errorf("%s", oneLine(err))
-	}
-	inside := strings.TrimPrefix(s.name, prefix)
-	if !strings.HasPrefix(inside, "rules/") && !strings.HasPrefix(inside, "regions/") {
-		return nil, m, nil
-	}
-	meta, err := readMeta(m)
-	if err != nil {
-		return nil, nil, fmt.Errorf("%s: %w", s.name, err)
-	}
-	if err := b.place(meta, m, inside, pack); err != nil {
-		return nil, nil, fmt.Errorf("%s: %w", s.name, err)
-	}
-	if err := meta.check(); err != nil {
-		return nil, nil, fmt.Errorf("%s: %s", s.name, strings.ReplaceAll(err.Error(), "\n", "; "))
-	}
-	return meta, m, nil
-}
-
-// place derives id, area and region from the folder and demands that the
-// package says the same.
-func (b *Book) place(meta *Meta, m *ast.Module, inside, pack string) error {
-	steps := strings.Split(path.Dir(inside), "/") // rules/<area>/<rule> or regions/<code>/<rule>
-	if len(steps) != 3 || path.Base(inside) != "rule.rego" {
-		return fmt.Errorf("a rule lies in %s/<area or region>/<rule>/rule.rego", steps[0])
-	}
-	meta.Pack, meta.Area, meta.Reads = pack, steps[1], readPaths(m)
-	meta.At, meta.ID = steps, steps[1]+"/"+steps[2]
-	if steps[0] == "regions" {
-		meta.Region = strings.ToUpper(steps[1])
-		if b.regions[meta.Region] == nil {
-			return fmt.Errorf("there is no region.yaml for %s", meta.Region)
-		}
-	}
-	if pack != shippedName {
-		meta.At = []string{"local", pack, steps[1], steps[2]}
-		meta.ID = strings.Join(meta.At, "/")
-	}
-	want := ast.Ref{ast.DefaultRootDocument}
-	for _, step := range meta.At {
-		want = append(want, ast.StringTerm(step))
-	}
-	if !m.Package.Path.Equal(want) {
-		return fmt.Errorf("its package is %s, its folder says %s", m.Package.Path, want)
-	}
-	return nil
-}
-
-const shippedName = "trialfit"
-
-func oneLine(err error) string { return strings.Join(strings.Fields(err.Error()), " ") }
 
 // Rule returns the metadata of a rule by its id or an earlier one, nil if
 // there is none.

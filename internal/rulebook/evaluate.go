@@ -13,6 +13,7 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
+	"github.com/open-policy-agent/opa/v1/topdown"
 
 	"trialfit/internal/quantity"
 )
@@ -26,19 +27,25 @@ const patience = 60 * time.Second
 
 // Evaluator decides on input documents of one region chain. It is safe for
 // concurrent use.
-type Evaluator struct{ query rego.PreparedEvalQuery }
+type Evaluator struct {
+	query rego.PreparedEvalQuery
+	book  *Book
+}
 
-// Prepare compiles what is in force for a chain of regions, once per chain.
+// Prepare compiles what is in force for a chain of regions, once per chain. It
+// is safe for concurrent use.
 func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) {
 	codes := make([]string, len(chain))
 	for i, r := range chain {
 		codes[i] = r.Code
 	}
 	key := strings.Join(codes, " ")
+	b.preparing.Lock()
+	defer b.preparing.Unlock()
 	if e, ok := b.prepared[key]; ok {
 		return e, nil
 	}
-	compiler, err := b.compile(codes)
+	compiler, err := b.compiler(codes)
 	if err != nil {
 		return nil, err
 	}
@@ -55,13 +62,13 @@ func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) 
 	if err != nil {
 		return nil, fmt.Errorf("preparing the rules: %s", oneLine(err))
 	}
-	e := &Evaluator{query}
+	e := &Evaluator{query, b}
 	b.prepared[key] = e
 	return e, nil
 }
 
-// compile parses and compiles the Rego of all packs and of the regions named.
-func (b *Book) compile(codes []string) (*ast.Compiler, error) {
+// compiler parses and compiles the Rego of all packs and of the regions named.
+func (b *Book) compiler(codes []string) (*ast.Compiler, error) {
 	var chosen []source
 	for _, s := range b.sources {
 		if s.region == "" || containsFold(codes, s.region) {
@@ -72,10 +79,14 @@ func (b *Book) compile(codes []string) (*ast.Compiler, error) {
 	if err != nil {
 		return nil, err
 	}
+	return compile(modules)
+}
+
+func compile(modules map[string]*ast.Module) (*ast.Compiler, error) {
 	c := ast.NewCompiler().WithCapabilities(capabilities()).WithStrict(true)
 	c.Compile(modules)
 	if c.Failed() {
-		return nil, fmt.Errorf("compiling the rules: %s", oneLine(c.Errors))
+		return nil, regoFault(c.Errors)
 	}
 	return c, nil
 }
@@ -100,8 +111,10 @@ func parseAll(sources []source) (map[string]*ast.Module, error) {
 		})
 	}
 	wg.Wait()
-	if err := errors.Join(faults...); err != nil {
-		return nil, fmt.Errorf("parsing the rules: %s", oneLine(err))
+	for _, err := range faults {
+		if err != nil {
+			return nil, regoFault(err)
+		}
 	}
 	out := make(map[string]*ast.Module, len(sources))
 	for i, s := range sources {
@@ -110,24 +123,53 @@ func parseAll(sources []source) (map[string]*ast.Module, error) {
 	return out, nil
 }
 
-// Decide returns the verdict document for an input document, as canonical JSON.
+// Decide returns the verdict document for an input document, as canonical
+// JSON. The error is a *PackError when a local pack can't be judged by.
 func (e *Evaluator) Decide(ctx context.Context, input any) ([]byte, error) {
-	ctx, cancel := context.WithTimeout(ctx, patience)
+	limited, cancel := context.WithTimeout(ctx, e.book.patience)
 	defer cancel()
 	value, err := ast.InterfaceToValue(input)
 	if err != nil {
 		return nil, fmt.Errorf("reading the input document: %w", err)
 	}
-	result, err := e.query.Eval(ctx, rego.EvalParsedInput(value))
+	result, err := e.query.Eval(limited, rego.EvalParsedInput(value))
 	switch {
-	case errors.Is(ctx.Err(), context.DeadlineExceeded):
-		return nil, fmt.Errorf("judging the build took more than %v: a rule of a local pack does not come to an end", patience)
+	case ctx.Err() != nil:
+		return nil, fmt.Errorf("judging the build: %w", ctx.Err())
+	case limited.Err() != nil:
+		return nil, e.book.impatient()
 	case err != nil:
-		return nil, fmt.Errorf("judging the build: %s", oneLine(err))
+		return nil, e.book.blame(err)
 	case len(result) != 1:
 		return nil, errors.New("judging the build gave no decision")
 	}
 	return Canonical(result[0].Expressions[0].Value)
+}
+
+func (b *Book) impatient() error {
+	err := fmt.Errorf("judging the build takes more than %v", b.patience)
+	if len(b.Packs) == 1 {
+		return err
+	}
+	var folders []string
+	for _, p := range b.Packs[1:] {
+		folders = append(folders, p.folder)
+	}
+	return &PackError{strings.Join(folders, ", "), fmt.Errorf("%w: one of its rules does not come to an end", err)}
+}
+
+// blame names the local pack whose rule an evaluation stopped at.
+func (b *Book) blame(err error) error {
+	var stop *topdown.Error
+	if errors.As(err, &stop) && stop.Location != nil {
+		for _, p := range b.Packs[1:] {
+			if inside, ok := strings.CutPrefix(stop.Location.File, "local/"+p.Name+"/"); ok {
+				what, _, _ := strings.Cut(stop.Message, ":\n") // the values themselves follow
+				return &PackError{p.folder, within(inside, &placed{stop.Location.Row, stop.Location.Col, what})}
+			}
+		}
+	}
+	return fmt.Errorf("judging the build: %s", oneLine(err))
 }
 
 // Canonical writes a decision as JSON with sorted keys and one trailing newline.

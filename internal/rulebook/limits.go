@@ -27,8 +27,8 @@ type Limit struct {
 }
 
 type limitFile struct {
-	Area   string                `yaml:"area"`
-	Limits map[string]limitEntry `yaml:"limits"`
+	Area   string               `yaml:"area"`
+	Limits map[string]yaml.Node `yaml:"limits"`
 }
 
 type limitEntry struct {
@@ -41,71 +41,122 @@ type limitEntry struct {
 	Reviewed string        `yaml:"reviewed"`
 }
 
-// readLimits reads a limits.yaml of a pack that defines limits.
-func readLimits(data []byte) ([]*Limit, error) {
+// define takes in the limits that a pack's rules compare with. The area of a
+// local pack's limits is its name, so that they can't stand in for others.
+func (b *Book) define(pack Pack, data []byte) error {
 	var file limitFile
 	if err := strictYAML(data, &file); err != nil {
-		return nil, err
+		return err
 	}
-	if file.Area == "" {
-		return nil, fmt.Errorf("names no area")
+	if pack.local() && file.Area != pack.Name {
+		return fmt.Errorf("area is %q, needs %q: the limits of a pack bear its name", file.Area, pack.Name)
 	}
-	var limits []*Limit
+	if !word.MatchString(file.Area) {
+		return fmt.Errorf("area is %q, needs lower-case letters, digits and _", file.Area)
+	}
 	for _, name := range slices.Sorted(maps.Keys(file.Limits)) {
-		e := file.Limits[name]
-		value, err := quantity.Parse(e.Value, e.Kind)
+		node := file.Limits[name]
+		l, err := readLimit(&node)
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
+			return err
+		}
+		l.Path = "limits." + file.Area + "." + name
+		if pack.local() {
+			l.SetBy = pack.Name
 		}
 		switch {
-		case e.Tighter != "lower" && e.Tighter != "higher":
-			return nil, fmt.Errorf("%s: tighter is %q, needs lower or higher", name, e.Tighter)
-		case e.Title == "" || e.Source == "":
-			return nil, fmt.Errorf("%s: needs a title and a source", name)
-		case !slices.Contains(bases, e.Basis):
-			return nil, fmt.Errorf("%s: basis is %q, needs one of %s", name, e.Basis, strings.Join(bases, ", "))
+		case !word.MatchString(name):
+			return at(&node, "limit is called %q, needs lower-case letters, digits and _", name)
+		case b.limits[l.Path] != nil:
+			return at(&node, "limit %s is defined already", l.Path)
 		}
-		if _, err := time.Parse(time.DateOnly, e.Reviewed); err != nil {
-			return nil, fmt.Errorf("%s: reviewed is %q, needs a date such as 2026-11-25", name, e.Reviewed)
-		}
-		limits = append(limits, &Limit{
-			Path: "limits." + file.Area + "." + name, Title: e.Title, Value: value, Tighter: e.Tighter,
-			Source: e.Source, Basis: e.Basis, Reviewed: e.Reviewed,
-		})
+		b.limits[l.Path] = l
 	}
-	return limits, nil
+	return nil
+}
+
+func readLimit(node *yaml.Node) (*Limit, error) {
+	var e limitEntry
+	if err := decodeNode(node, &e); err != nil {
+		return nil, err
+	}
+	_, dateErr := time.Parse(time.DateOnly, e.Reviewed)
+	switch {
+	case !quantity.Known(e.Kind):
+		return nil, at(node, "kind is %q, needs a kind of quantity such as length or ratio", e.Kind)
+	case e.Tighter != "lower" && e.Tighter != "higher":
+		return nil, at(node, "tighter is %q, needs lower or higher", e.Tighter)
+	case e.Title == "" || e.Source == "":
+		return nil, at(node, "needs a title and a source")
+	case !slices.Contains(bases, e.Basis):
+		return nil, at(node, "basis is %q, needs one of %s", e.Basis, strings.Join(bases, ", "))
+	case dateErr != nil:
+		return nil, at(node, "reviewed is %q, needs a date such as 2026-11-25", e.Reviewed)
+	}
+	value, err := quantity.Parse(e.Value, e.Kind)
+	if err != nil {
+		return nil, at(node, "value: %v", err)
+	}
+	return &Limit{Title: e.Title, Value: value, Tighter: e.Tighter, Source: e.Source, Basis: e.Basis, Reviewed: e.Reviewed}, nil
 }
 
 // tighten reads the limits that a local pack sets: paths without "limits."
 // and values.
-func (b *Book) tighten(pack string, data []byte) error {
+func (b *Book) tighten(pack Pack, data []byte) error {
 	var file struct {
-		Limits map[string]string `yaml:"limits"`
+		Limits map[string]yaml.Node `yaml:"limits"`
 	}
 	if err := strictYAML(data, &file); err != nil {
 		return err
 	}
+	if len(file.Limits) == 0 {
+		return fmt.Errorf("sets no limit")
+	}
 	for _, name := range slices.Sorted(maps.Keys(file.Limits)) {
+		node := file.Limits[name]
+		var written string
+		if err := decodeNode(&node, &written); err != nil {
+			return err
+		}
 		limit := b.limits["limits."+name]
 		if limit == nil {
-			return fmt.Errorf("no limit is called %q", name)
+			return at(&node, "no limit is called %q%s", name, nearest(name, b.limitNames()))
 		}
-		value, err := quantity.Parse(file.Limits[name], limit.Value.Kind)
+		value, err := quantity.Parse(written, limit.Value.Kind)
 		if err != nil {
-			return fmt.Errorf("%s: %w", name, err)
+			return at(&node, "%s: %v", name, err)
 		}
-		looser := value.High.Cmp(limit.Value.High) > 0 || value.Low.Cmp(limit.Value.Low) > 0
-		if limit.Tighter == "higher" {
-			looser = value.High.Cmp(limit.Value.High) < 0 || value.Low.Cmp(limit.Value.Low) < 0
-		}
-		if looser {
-			return fmt.Errorf("%s: %s is looser than %s: a pack may only set it %s", name, file.Limits[name], limit.Value.Text, limit.Tighter)
+		if looser(value, limit) {
+			return at(&node, "%s: %s is looser than %s%s: a pack may only set it %s", name, written, limit.Value.Text, limit.setBy(), limit.Tighter)
 		}
 		tightened := *limit
-		tightened.Value, tightened.SetBy = value, pack
+		tightened.Value, tightened.SetBy = value, pack.Name
 		b.limits[limit.Path] = &tightened
 	}
 	return nil
+}
+
+func looser(value quantity.Value, limit *Limit) bool {
+	if limit.Tighter == "higher" {
+		return value.High.Cmp(limit.Value.High) < 0 || value.Low.Cmp(limit.Value.Low) < 0
+	}
+	return value.High.Cmp(limit.Value.High) > 0 || value.Low.Cmp(limit.Value.Low) > 0
+}
+
+func (l *Limit) setBy() string {
+	if l.SetBy == "" {
+		return ""
+	}
+	return ", set by pack " + l.SetBy
+}
+
+// limitNames lists the limits as a pack names them, sorted.
+func (b *Book) limitNames() []string {
+	var names []string
+	for _, l := range b.Limits() {
+		names = append(names, strings.TrimPrefix(l.Path, "limits."))
+	}
+	return names
 }
 
 // limitData is the document that rules see under data.limits.
@@ -141,13 +192,4 @@ func (b *Book) Spread(kind quantity.Kind, basis string) (relative, floor *big.Ra
 		floor = l.Value.High
 	}
 	return relative, floor
-}
-
-func strictYAML(data []byte, into any) error {
-	dec := yaml.NewDecoder(strings.NewReader(string(data)))
-	dec.KnownFields(true)
-	if err := dec.Decode(into); err != nil {
-		return fmt.Errorf("%s", strings.Join(strings.Fields(strings.TrimPrefix(err.Error(), "yaml: ")), " "))
-	}
-	return nil
 }

@@ -5,140 +5,174 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"regexp"
 	"slices"
-	"strconv"
 	"strings"
+	"sync"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"trialfit/internal/schema"
 )
 
-// Version of trialfit that packs are measured against.
-const Version = "0.1.0"
-
-var (
-	packName   = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
-	versionRow = regexp.MustCompile(`^\d+\.\d+(\.\d+)?$`)
-)
-
-func readPack(fsys fs.FS) (Pack, error) {
-	data, err := fs.ReadFile(fsys, "pack.yaml")
-	if errors.Is(err, fs.ErrNotExist) {
-		return Pack{}, errors.New("has no pack.yaml")
-	}
-	if err != nil {
-		return Pack{}, err
-	}
-	var p Pack
-	if err := strictYAML(data, &p); err != nil {
-		return Pack{}, fmt.Errorf("pack.yaml: %w", err)
-	}
-	if !packName.MatchString(p.Name) {
-		return Pack{}, fmt.Errorf("pack.yaml: name is %q, needs lower-case letters, digits and _", p.Name)
-	}
-	if !versionRow.MatchString(p.Version) {
-		return Pack{}, fmt.Errorf("pack.yaml: version is %q, needs a version such as 1.0", p.Version)
-	}
-	if p.Needs != "" && (!versionRow.MatchString(p.Needs) || older(Version, p.Needs)) {
-		return Pack{}, fmt.Errorf("pack.yaml: needs trialfit %s or newer, this is %s", p.Needs, Version)
-	}
-	return p, nil
-}
-
-// older says whether version a comes before version b.
-func older(a, b string) bool {
-	return slices.Compare(versionNumbers(a), versionNumbers(b)) < 0
-}
-
-func versionNumbers(v string) []int {
-	numbers := make([]int, 3)
-	for i, part := range strings.Split(v, ".") {
-		if i < len(numbers) {
-			numbers[i], _ = strconv.Atoi(part) // versionRow has seen to the digits
+// addLocals takes in the local packs: first the form of manifests that they
+// extend, then the rules that read it.
+func (b *Book) addLocals(locals []fs.FS, folders []string) error {
+	var kinds []string
+	extensions := map[string][]byte{}
+	for i, local := range locals {
+		section, err := b.announce(local, folders[i])
+		if err != nil {
+			return &PackError{folders[i], err}
+		}
+		pack := b.Packs[i+1]
+		kinds = append(kinds, pack.EvidenceKinds...)
+		if section != nil {
+			extensions["x-"+pack.Name] = section
 		}
 	}
-	return numbers
+	var err error
+	if len(extensions)+len(kinds) == 0 {
+		b.Form, err = plainForm()
+	} else {
+		b.Form, err = schema.NewValidator(extensions, kinds...)
+	}
+	if err != nil {
+		return err
+	}
+	for i, local := range locals {
+		if err := b.addLocal(local, b.Packs[i+1]); err != nil {
+			return &PackError{folders[i], err}
+		}
+	}
+	for _, pack := range b.Packs[1:] {
+		if err := b.checkRegions(pack); err != nil {
+			return &PackError{pack.folder, err}
+		}
+	}
+	return nil
 }
 
-// announce reads a local pack's name and manifest extension; the form of
-// manifests must be known before its rules are read.
-func (b *Book) announce(fsys fs.FS, extensions map[string][]byte) error {
+// plainForm is the form of manifests that no pack extends, compiled once.
+var plainForm = sync.OnceValues(func() (*schema.Validator, error) { return schema.NewValidator(nil) })
+
+// announce reads a local pack's name, and returns its manifest extension, nil
+// if it has none.
+func (b *Book) announce(fsys fs.FS, folder string) ([]byte, error) {
 	pack, err := readPack(fsys)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	if slices.ContainsFunc(b.Packs, func(p Pack) bool { return p.Name == pack.Name }) {
-		return fmt.Errorf("the name %q is taken by another pack", pack.Name)
+		return nil, fmt.Errorf("the name %q is taken by another pack", pack.Name)
 	}
+	for path := range b.limits {
+		if strings.HasPrefix(path, "limits."+pack.Name+".") {
+			return nil, fmt.Errorf("the name %q is taken by an area of shipped limits", pack.Name)
+		}
+	}
+	pack.folder = folder
 	b.Packs = append(b.Packs, pack)
+	section, err := extension(fsys, "x-"+pack.Name)
+	if err != nil {
+		return nil, within("manifest.json", err)
+	}
+	if len(pack.EvidenceKinds) > 0 {
+		if _, err := schema.NewValidator(nil, pack.EvidenceKinds...); err != nil {
+			return nil, within("pack.yaml", err)
+		}
+	}
+	return section, nil
+}
+
+// extension reads the schema of the section that a pack adds to manifests.
+func extension(fsys fs.FS, key string) ([]byte, error) {
 	data, err := fs.ReadFile(fsys, "manifest.json")
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil
+		return nil, nil
 	}
 	if err != nil {
-		return err
+		return nil, err
 	}
-	if !json.Valid(data) {
-		return errors.New("manifest.json is not JSON")
+	var object map[string]json.RawMessage
+	err = json.Unmarshal(data, &object)
+	var syntax *json.SyntaxError
+	switch {
+	case errors.As(err, &syntax):
+		before := string(data[:max(syntax.Offset-1, 0)])
+		line := strings.Count(before, "\n")
+		return nil, &placed{line + 1, len(before) - strings.LastIndex(before, "\n"), "is not JSON: " + syntax.Error()}
+	case err != nil || object == nil:
+		return nil, errors.New("needs a JSON object: the schema of " + key)
 	}
-	extensions["x-"+pack.Name] = data
+	form, err := schema.NewValidator(map[string][]byte{key: data})
+	if err != nil {
+		return nil, err
+	}
+	return data, checkSection(form.Shape().Field(key), key)
+}
+
+// checkSection refuses what the records that rules see could not tell apart.
+func checkSection(s *schema.Shape, path string) error {
+	if s.Type == schema.List && !slices.Contains(s.Required, "id") {
+		return fmt.Errorf("%s: items of a list need an id: name it under required", path)
+	}
+	for _, f := range s.Fields {
+		below := path + "." + f.Name
+		if !word.MatchString(f.Name) || slices.Contains([]string{"missing", "none", schema.Joints.Name}, f.Name) {
+			return fmt.Errorf("%s: a field is called by lower-case letters, digits and _, and not missing, none or joints", below)
+		}
+		if err := checkSection(f, below); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 
 // addLocal takes in a local pack. Its rules are parsed, checked and placed
 // below data.local.<pack>.
 func (b *Book) addLocal(fsys fs.FS, pack Pack) error {
-	prefix := "local/" + pack.Name + "/"
 	first := len(b.sources)
-	var overrides [][]byte
-	err := b.collect(fsys, prefix, func(name string, data []byte) error {
-		if name == "limits.yaml" {
-			overrides = append(overrides, data)
-			return nil
-		}
-		return b.defineLocal(pack.Name, data)
-	})
-	if err != nil {
+	if err := b.collect(fsys, pack); err != nil {
 		return err
 	}
-	for _, data := range overrides {
-		if err := b.tighten(pack.Name, data); err != nil {
-			return fmt.Errorf("limits.yaml: %w", err)
-		}
+	if len(b.sources) == first && len(pack.EvidenceKinds) == 0 && !exists(fsys, "limits.yaml") && !exists(fsys, "manifest.json") {
+		return errors.New("is empty: it holds no rules, limits, manifest extension or evidence kinds")
 	}
+	modules := map[string]*ast.Module{}
 	for _, s := range b.sources[first:] {
-		meta, m, err := b.annotated(s, pack.Name, prefix)
+		m, err := b.addRule(s, pack)
 		if err != nil {
 			return err
 		}
-		if meta == nil {
-			return fmt.Errorf("%s: a pack's Rego lies in rules/<area>/<rule>/ or regions/<code>/<rule>/", s.name)
-		}
-		if err := b.checkSyntax(s.name, m); err != nil {
+		if err := b.checkSyntax(m); err != nil {
 			return err
 		}
-		b.Rules[meta.ID] = meta
+		modules[s.name] = m
 	}
-	if len(b.sources) == first && len(overrides) == 0 {
-		return errors.New("holds neither rules nor limits")
-	}
-	return nil
+	return b.tryCompile(modules)
 }
 
-// defineLocal takes the limits of a pack's own rules; their area starts with
-// the pack's name, so that they can't stand in for shipped ones.
-func (b *Book) defineLocal(pack string, data []byte) error {
-	limits, err := readLimits(data)
-	if err != nil {
-		return err
+// tryCompile compiles a pack's rules with the judge alone, so that a fault is
+// found whatever region a build is in, and before anything is exported.
+func (b *Book) tryCompile(modules map[string]*ast.Module) error {
+	if len(modules) == 0 {
+		return nil
 	}
-	for _, l := range limits {
-		if !strings.HasPrefix(l.Path, "limits."+pack+".") && !strings.HasPrefix(l.Path, "limits."+pack+"_") {
-			return fmt.Errorf("area of its limits must be %q", pack)
+	for _, s := range b.sources {
+		if !strings.HasPrefix(s.name, "policies/lib/") {
+			continue
 		}
-		if _, twice := b.limits[l.Path]; twice {
-			return fmt.Errorf("limit %s is defined already", l.Path)
+		m, err := ast.ParseModuleWithOpts(s.name, string(s.data), ast.ParserOptions{Capabilities: capabilities()})
+		if err != nil {
+			return regoFault(err)
 		}
-		l.SetBy = pack
-		b.limits[l.Path] = l
+		modules[s.name] = m
 	}
-	return nil
+	_, err := compile(modules)
+	return err
+}
+
+func exists(fsys fs.FS, name string) bool {
+	_, err := fs.Stat(fsys, name)
+	return err == nil
 }

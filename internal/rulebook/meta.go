@@ -104,7 +104,7 @@ func readMeta(m *ast.Module) (*Meta, error) {
 	dec := json.NewDecoder(strings.NewReader(string(raw)))
 	dec.DisallowUnknownFields()
 	if err := dec.Decode(&meta.Custom); err != nil {
-		return nil, fmt.Errorf("reading its metadata: %w", err)
+		return nil, fmt.Errorf("reading its metadata: %s", strings.TrimPrefix(err.Error(), "json: "))
 	}
 	// The annotation parser takes an unquoted date for a point in time.
 	meta.Reviewed = strings.TrimSuffix(meta.Reviewed, "T00:00:00Z")
@@ -154,7 +154,9 @@ func (m *Meta) check() error {
 		text("question.ask", m.Question.Ask)
 		text("question.office", m.Question.Office)
 	}
+	need(m.Question == nil || m.Region != "", "a question belongs to a region: it lies in regions/<code>/<rule>/")
 	need(m.Collects == "" || m.Collects == "questions", "collects is %q, needs \"questions\"", m.Collects)
+	need(m.Collects == "" || m.Region != "" && m.Level == "must", "a rule that collects questions is a must of a region")
 	_, err := time.Parse(time.DateOnly, m.Reviewed)
 	need(err == nil, "reviewed is %q, needs a date such as 2026-11-25", m.Reviewed)
 	need(m.Since != "", "since names no version")

@@ -2,6 +2,7 @@ package rulebook
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
@@ -18,6 +19,8 @@ type Region struct {
 	// Pack says that a pack examines this region; without one nothing about
 	// registration there was examined.
 	Pack bool `yaml:"-" json:"pack"`
+
+	from string // name of the pack that defines it
 }
 
 // Authority decides something in a region.
@@ -28,21 +31,60 @@ type Authority struct {
 
 var regionCode = regexp.MustCompile(`^[A-Z]{2}(-[A-Z0-9]{1,3})?$`)
 
-func readRegion(data []byte) (*Region, error) {
-	r := &Region{Pack: true}
+// addRegion takes in regions/<code>/region.yaml.
+func (b *Book) addRegion(pack Pack, name string, data []byte) error {
+	r := &Region{Pack: true, from: pack.Name}
 	if err := strictYAML(data, r); err != nil {
-		return nil, err
+		return err
 	}
-	if !regionCode.MatchString(r.Code) {
-		return nil, fmt.Errorf("code is %q, needs an ISO 3166 code such as US or US-CA", r.Code)
+	_, dateErr := time.Parse(time.DateOnly, r.Reviewed)
+	folder := "regions/" + strings.ToLower(r.Code) + "/region.yaml"
+	switch {
+	case !regionCode.MatchString(r.Code):
+		return fmt.Errorf("code is %q, needs an ISO 3166 code such as US or US-CA", r.Code)
+	case name != folder:
+		return fmt.Errorf("region %s is described in %s", r.Code, folder)
+	case r.Inherits != "" && !regionCode.MatchString(r.Inherits):
+		return fmt.Errorf("inherits %q, needs an ISO 3166 code such as US", r.Inherits)
+	case r.Name == "" || len(r.Authorities) == 0:
+		return fmt.Errorf("region %s needs a name and at least one authority", r.Code)
+	case dateErr != nil:
+		return fmt.Errorf("reviewed is %q, needs a date such as 2026-11-25", r.Reviewed)
+	case b.regions[r.Code] != nil:
+		return fmt.Errorf("region %s is defined already: a pack may add rules to it, not replace it", r.Code)
 	}
-	if r.Name == "" || len(r.Authorities) == 0 {
-		return nil, fmt.Errorf("%s: needs a name and at least one authority", r.Code)
+	b.regions[r.Code] = r
+	return nil
+}
+
+// checkRegions says whether a pack's regions can stop a build at all: a region
+// counts as examined, so it needs a rule that blocks, and one that collects
+// the questions that are only notes by themselves.
+func (b *Book) checkRegions(pack Pack) error {
+	has := func(code string, what func(*Meta) bool) bool {
+		return slices.ContainsFunc(b.Catalogue(), func(m *Meta) bool { return m.Region == code && what(m) })
 	}
-	if _, err := time.Parse(time.DateOnly, r.Reviewed); err != nil {
-		return nil, fmt.Errorf("%s: reviewed is %q, needs a date", r.Code, r.Reviewed)
+	for _, code := range slices.Sorted(maps.Keys(b.regions)) {
+		r := b.regions[code]
+		if r.from != pack.Name {
+			continue
+		}
+		if _, err := b.Chain(code); err != nil {
+			return err
+		}
+		if r.Inherits != "" && b.regions[r.Inherits] == nil {
+			return fmt.Errorf("region %s inherits %s, which no pack describes", code, r.Inherits)
+		}
+		if !has(code, func(m *Meta) bool { return m.Level == "must" }) {
+			return fmt.Errorf("region %s has no rule at level must: nothing there could stop a build", code)
+		}
 	}
-	return r, nil
+	for _, m := range b.Catalogue() {
+		if m.Pack == pack.Name && m.Question != nil && !has(m.Region, func(m *Meta) bool { return m.Collects == "questions" }) {
+			return fmt.Errorf("%s is a question, and no rule of region %s collects questions", m.ID, m.Region)
+		}
+	}
+	return nil
 }
 
 // Chain returns the region and what it inherits, most general first. A code

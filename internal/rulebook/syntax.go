@@ -1,7 +1,9 @@
 package rulebook
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -31,68 +33,105 @@ func capabilities() *ast.Capabilities {
 }
 
 // checkSyntax refuses what a rule may not do: reach the input or other data
-// past the judge, replace data, or name a path that does not exist.
-func (b *Book) checkSyntax(file string, m *ast.Module) error {
-	var fault error
-	refuse := func(at *ast.Location, format string, args ...any) {
-		if fault == nil {
-			fault = fmt.Errorf("%s:%d:%d: %s", file, at.Row, at.Col, fmt.Sprintf(format, args...))
-		}
-	}
+// past the judge, compute, suppose, or name a path that does not exist.
+func (b *Book) checkSyntax(m *ast.Module) error {
+	w := walker{book: b, own: m.Package.Path}
 	for _, imp := range m.Imports {
 		path := imp.Path.Value.(ast.Ref)
 		if !libraryRef(path) && !path.HasPrefix(ast.MustParseRef("rego.v1")) {
-			refuse(imp.Location, "imports %s: a rule may import data.lib only", path)
+			w.refuse(imp.Location, "imports %s: a rule may import data.lib only", path)
 		}
 	}
-	own := m.Package.Path
-	ast.WalkTerms(m, func(t *ast.Term) bool {
-		switch v := t.Value.(type) {
-		case ast.Ref:
-			head, ok := v[0].Value.(ast.Var)
-			if !ok {
-				return false
+	for _, rule := range m.Rules {
+		ast.WalkExprs(rule, func(e *ast.Expr) bool {
+			if len(e.With) > 0 {
+				w.refuse(e.Location, "uses with: a rule judges what is, not what might be")
 			}
-			switch {
-			case head == "input":
-				refuse(t.Location, "reads %s past the judge: use a path, so that a missing value can't pass", v)
-			case head == "data" && !libraryRef(v) && !v.HasPrefix(own):
-				refuse(t.Location, "reads %s: a rule may refer to data.lib only", v)
-			}
-		case ast.String:
-			if err := b.checkPath(string(v)); err != nil {
-				refuse(t.Location, "%v", err)
+			return false
+		})
+		ast.WalkTerms(rule, w.term)
+	}
+	return w.fault
+}
+
+// walker looks at the terms of a rule and keeps the first fault.
+type walker struct {
+	book  *Book
+	own   ast.Ref
+	fault error
+}
+
+func (w *walker) refuse(at *ast.Location, format string, args ...any) {
+	if w.fault == nil {
+		w.fault = fmt.Errorf("%s:%d:%d: %s", at.File, at.Row, at.Col, fmt.Sprintf(format, args...))
+	}
+}
+
+// term says whether to stop at a term.
+func (w *walker) term(t *ast.Term) bool {
+	switch v := t.Value.(type) {
+	case ast.Ref:
+		w.ref(t.Location, v)
+		for _, step := range v[1:] {
+			if _, field := step.Value.(ast.String); !field {
+				ast.WalkTerms(step, w.term)
 			}
 		}
-		return false
-	})
-	ast.WalkExprs(m, func(e *ast.Expr) bool {
-		if len(e.With) > 0 {
-			refuse(e.Location, "uses with: a rule judges what is, not what might be")
+		_, variable := v[0].Value.(ast.Var)
+		return variable
+	case *ast.Array:
+		// What concat and sprintf put together; alone, "build" is a subject.
+		v.Foreach(func(item *ast.Term) {
+			if s, ok := item.Value.(ast.String); ok && slices.Contains(roots, string(s)) {
+				w.refuse(item.Location, "%v", glued(string(s)))
+			}
+		})
+	case ast.String:
+		if err := w.book.checkPath(string(v)); err != nil {
+			w.refuse(t.Location, "%v", err)
 		}
-		return false
-	})
-	return fault
+	}
+	return false
+}
+
+func (w *walker) ref(at *ast.Location, v ast.Ref) {
+	head, _ := v[0].Value.(ast.Var)
+	switch builtin := ast.BuiltinMap[v.String()]; {
+	case head == "input":
+		w.refuse(at, "reads %s past the judge: use a path, so that a missing value can't pass", v)
+	case head == "data" && !libraryRef(v) && !v.HasPrefix(w.own):
+		w.refuse(at, "reads %s: a rule may refer to data.lib only", v)
+	case builtin != nil && !slices.Contains(allowed, builtin.Name):
+		w.refuse(at, "uses %s: a rule compares and selects; sums are figures, and there is no clock, chance or network", cmp.Or(builtin.Infix, builtin.Name))
+	}
 }
 
 func libraryRef(r ast.Ref) bool { return r.HasPrefix(ast.MustParseRef("data.lib")) }
 
+// roots are what paths begin with.
+var roots = []string{"build", "figures", "limits"}
+
+func glued(s string) error {
+	return fmt.Errorf("%q is put together into a path: write the whole path, so that it can be checked", s)
+}
+
 // checkPath checks a string that looks like an input, figure or limit path.
 func (b *Book) checkPath(s string) error {
+	root, _ := strings.CutSuffix(s, ".")
 	switch {
-	case slices.Contains([]string{"build", "figures", "limits"}, strings.TrimSuffix(s, ".")):
-		return fmt.Errorf("%q is put together into a path: write the whole path, so that it can be checked", s)
+	case root != s && slices.Contains(roots, root):
+		return glued(s)
 	case strings.HasPrefix(s, "build."):
 		if _, err := b.Form.Shape().At(strings.TrimPrefix(s, "build.")); err != nil {
 			return fmt.Errorf("path %q: %w", s, err)
 		}
 	case strings.HasPrefix(s, "figures."):
 		if !slices.Contains(b.figurePaths, s) {
-			return fmt.Errorf("path %q: no such figure; there are %s", s, strings.Join(b.figurePaths, ", "))
+			return fmt.Errorf("path %q: no such figure%s", s, nearest(s, b.figurePaths))
 		}
 	case strings.HasPrefix(s, "limits."):
 		if b.limits[s] == nil {
-			return fmt.Errorf("path %q: no such limit", s)
+			return fmt.Errorf("path %q: no such limit%s", s, nearest(s, slices.Sorted(maps.Keys(b.limits))))
 		}
 	}
 	return nil
@@ -103,10 +142,8 @@ func readPaths(m *ast.Module) []string {
 	paths := []string{}
 	ast.WalkTerms(m, func(t *ast.Term) bool {
 		if v, ok := t.Value.(ast.String); ok {
-			for _, root := range []string{"build.", "figures.", "limits."} {
-				if strings.HasPrefix(string(v), root) {
-					paths = append(paths, string(v))
-				}
+			if root, _, below := strings.Cut(string(v), "."); below && slices.Contains(roots, root) {
+				paths = append(paths, string(v))
 			}
 		}
 		return false

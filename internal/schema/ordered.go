@@ -92,3 +92,23 @@ func decodeValue(dec *json.Decoder) (any, error) {
 	_, err = dec.Token()
 	return o, err
 }
+
+// plain turns objects into maps, without order.
+func plain(v any) any {
+	switch v := v.(type) {
+	case *object:
+		out := make(map[string]any, len(v.keys))
+		for key, value := range v.values {
+			out[key] = plain(value)
+		}
+		return out
+	case []any:
+		out := make([]any, len(v))
+		for i, value := range v {
+			out[i] = plain(value)
+		}
+		return out
+	default:
+		return v
+	}
+}

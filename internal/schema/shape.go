@@ -12,10 +12,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"sync"
 
 	"trialfit/internal/quantity"
-	"trialfit/schemas"
 )
 
 // Type says what a Shape describes.
@@ -48,7 +46,8 @@ type Shape struct {
 	Name        string
 	Title       string
 	Description string
-	Examples    []any
+	// Examples are values as decoded JSON, numbers as json.Number.
+	Examples []any
 
 	Type Type
 	// None says that the word "none" is accepted: there is none.
@@ -71,6 +70,8 @@ type Shape struct {
 	Words      []string
 	// Ref is the list that ids in this leaf come from.
 	Ref string
+	// Long says that the long form is accepted: value, basis, evidence.
+	Long bool
 }
 
 // Field returns the field called name, nil if there is none.
@@ -95,8 +96,8 @@ var Joints = &Shape{
 		{Name: "inner", Title: "Inner", Type: Leaf, Leaf: LeafThread, Exact: true, Description: "Thread of the part nearer the port."},
 		{Name: "outer", Title: "Outer", Type: Leaf, Leaf: LeafThread, Exact: true, Description: "Thread of the part that screws onto it."},
 		{Name: "seal", Title: "Seal", Type: Leaf, Leaf: LeafWord, Exact: true, Description: "What seals the joint."},
-		{Name: "mates", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether the standards of the two threads say that they fit and seal."},
-		{Name: "lookalike", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether two different threads start by hand all the same."},
+		{Name: "mates", Title: "Mates", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether the standards of the two threads say that they fit and seal."},
+		{Name: "lookalike", Title: "Look-alike", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether two different threads start by hand all the same."},
 	},
 }
 
@@ -148,179 +149,3 @@ var longFields = []string{"value", "basis", "evidence"}
 
 // Bases lists the accepted bases of a value, strongest first.
 var Bases = []string{"measured", "documented", "claimed", "estimated"}
-
-// Manifest returns the shape of a build manifest.
-var Manifest = sync.OnceValue(func() *Shape {
-	data, err := schemas.FS.ReadFile(manifestFile)
-	if err != nil {
-		panic(err)
-	}
-	shape, err := Parse(data)
-	if err != nil {
-		panic(fmt.Sprintf("schema: reading %s: %v", manifestFile, err))
-	}
-	return shape
-})
-
-const manifestFile = "manifest.json"
-
-// Parse reads the shape from a JSON Schema written in our dialect.
-func Parse(data []byte) (*Shape, error) {
-	v, err := decodeOrdered(data)
-	if err != nil {
-		return nil, err
-	}
-	root, ok := v.(*object)
-	if !ok {
-		return nil, fmt.Errorf("the schema is not an object")
-	}
-	defs, _ := root.get("$defs").(*object)
-	return (&reader{defs: defs}).shape("", root)
-}
-
-type reader struct{ defs *object }
-
-func (r *reader) shape(name string, o *object) (*Shape, error) {
-	s := &Shape{
-		Name:        name,
-		Title:       o.str("title"),
-		Description: o.str("description"),
-		Exact:       o.flag("x-exact"),
-		Ref:         o.str("x-ref"),
-		Joints:      o.strings("x-joints"),
-	}
-	s.Examples, _ = o.get("examples").([]any)
-	body, err := r.body(o, s)
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
-	}
-	if leaf := body.str("x-leaf"); leaf != "" {
-		s.Type, s.Leaf = Leaf, leaf
-		s.Quantity = quantity.Kind(body.str("x-quantity"))
-		s.QuantityOf = body.str("x-quantity-of")
-		s.Kinds, err = kinds(body)
-		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
-		}
-		s.Words = body.strings("x-words")
-		if s.Leaf == LeafQuantity && s.QuantityOf == "" && !quantity.Known(s.Quantity) {
-			return nil, fmt.Errorf("%s: unknown kind of quantity %q", name, s.Quantity)
-		}
-		return s, nil
-	}
-	switch {
-	case body.get("const") != nil:
-		s.Type, s.Leaf = Leaf, LeafVersion
-	case body.get("enum") != nil:
-		s.Type, s.Leaf, s.Words = Leaf, LeafWord, body.strings("enum")
-		s.Exact = true
-	case body.str("type") == "string":
-		s.Type, s.Leaf = Leaf, LeafID
-	case body.str("type") == "object":
-		s.Type = Object
-		err = r.fields(s, body)
-	case body.str("type") == "array":
-		err = r.list(s, body)
-	default:
-		err = fmt.Errorf("is neither an object, a list nor a leaf")
-	}
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
-	}
-	return s, nil
-}
-
-func (r *reader) list(s *Shape, body *object) error {
-	items, ok := body.get("items").(*object)
-	if !ok {
-		return fmt.Errorf("a list without items")
-	}
-	if ref := items.str("x-ref"); ref != "" {
-		s.Type, s.Leaf, s.Ref = Leaf, LeafRefs, ref
-		return nil
-	}
-	s.Type = List
-	return r.fields(s, items)
-}
-
-func (r *reader) fields(s *Shape, body *object) error {
-	s.Required = body.strings("required")
-	props, ok := body.get("properties").(*object)
-	if !ok {
-		return fmt.Errorf("an object without properties")
-	}
-	if open, ok := body.get("additionalProperties").(bool); !ok || open {
-		return fmt.Errorf("an object that is not closed")
-	}
-	for _, key := range props.keys {
-		prop, ok := props.get(key).(*object)
-		if !ok {
-			return fmt.Errorf("property %q is not an object", key)
-		}
-		field, err := r.shape(key, prop)
-		if err != nil {
-			return err
-		}
-		s.Fields = append(s.Fields, field)
-	}
-	return nil
-}
-
-// body resolves references and the "none, or" form to the object that says
-// what the place holds.
-func (r *reader) body(o *object, s *Shape) (*object, error) {
-	for {
-		if o.str("x-leaf") != "" {
-			return o, nil
-		}
-		if s.Ref == "" {
-			s.Ref = o.str("x-ref")
-		}
-		if ref := o.str("$ref"); ref != "" {
-			def, ok := r.defs.get(strings.TrimPrefix(ref, "#/$defs/")).(*object)
-			if !ok {
-				return nil, fmt.Errorf("unknown definition %q", ref)
-			}
-			o = def
-			continue
-		}
-		either, ok := o.get("anyOf").([]any)
-		if !ok {
-			return o, nil
-		}
-		if len(either) != 2 {
-			return nil, fmt.Errorf("anyOf other than none and one more")
-		}
-		first, _ := either[0].(*object)
-		second, _ := either[1].(*object)
-		if first == nil || second == nil || first.str("const") != "none" {
-			return nil, fmt.Errorf("anyOf other than none and one more")
-		}
-		s.None = true
-		o = second
-	}
-}
-
-func kinds(body *object) (map[string]quantity.Kind, error) {
-	o, ok := body.get("x-kinds").(*object)
-	if !ok {
-		return nil, nil
-	}
-	out := make(map[string]quantity.Kind, len(o.keys))
-	for _, key := range o.keys {
-		kind := quantity.Kind(o.str(key))
-		if !quantity.Known(kind) {
-			return nil, fmt.Errorf("unknown kind of quantity %q", kind)
-		}
-		out[key] = kind
-	}
-	return out, nil
-}
-
-// With returns a copy of the root shape with one more field: the extension of
-// a local pack.
-func (s *Shape) With(field *Shape) *Shape {
-	copied := *s
-	copied.Fields = append(slices.Clip(s.Fields), field)
-	return &copied
-}

@@ -1,14 +1,13 @@
 package schema
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
+	"io"
 	"maps"
 	"slices"
 	"strings"
 
-	"github.com/agnivade/levenshtein"
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
 	"trialfit/schemas"
@@ -19,7 +18,9 @@ type Fault struct {
 	// Pointer is the JSON pointer of the place.
 	Pointer string
 	// AtKey says that the fault is in the key, not in the value.
-	AtKey   bool
+	AtKey bool
+	// Lacks is the required key that is not given, where that is the fault.
+	Lacks   string
 	Message string
 }
 
@@ -30,15 +31,15 @@ type Validator struct {
 }
 
 // NewValidator compiles the manifest schema, extended by the given properties
-// (the raw schemas of local packs, by key).
-func NewValidator(extensions map[string][]byte) (*Validator, error) {
+// (the raw schemas of local packs, by key) and by their kinds of evidence.
+func NewValidator(extensions map[string][]byte, evidenceKinds ...string) (*Validator, error) {
 	data, err := schemas.FS.ReadFile(manifestFile)
 	if err != nil {
 		return nil, fmt.Errorf("reading the manifest schema: %w", err)
 	}
 	shape := Manifest()
-	if len(extensions) > 0 {
-		data, shape, err = extend(data, shape, extensions)
+	if len(extensions)+len(evidenceKinds) > 0 {
+		data, shape, err = extend(data, shape, extensions, evidenceKinds)
 		if err != nil {
 			return nil, err
 		}
@@ -57,7 +58,7 @@ func compile(name string, data []byte) (*jsonschema.Schema, error) {
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft2020
 	c.AssertFormat = true
-	c.LoadURL = func(url string) (r readCloser, err error) {
+	c.LoadURL = func(url string) (io.ReadCloser, error) {
 		return nil, fmt.Errorf("%s is not part of this schema; nothing is fetched", url)
 	}
 	if err := c.AddResource(name, strings.NewReader(string(data))); err != nil {
@@ -70,48 +71,9 @@ func compile(name string, data []byte) (*jsonschema.Schema, error) {
 	return compiled, nil
 }
 
-// extend adds the properties of local packs to the manifest schema.
-func extend(data []byte, shape *Shape, extensions map[string][]byte) ([]byte, *Shape, error) {
-	var doc map[string]any
-	if err := json.Unmarshal(data, &doc); err != nil {
-		return nil, nil, fmt.Errorf("reading the manifest schema: %w", err)
-	}
-	properties := doc["properties"].(map[string]any)
-	defs := doc["$defs"].(map[string]any)
-	for _, key := range slices.Sorted(maps.Keys(extensions)) {
-		var own map[string]any
-		if err := json.Unmarshal(extensions[key], &own); err != nil {
-			return nil, nil, fmt.Errorf("reading the schema of %s: %w", key, err)
-		}
-		// Extensions share the definitions of the manifest: a mass is a mass.
-		if _, has := own["$defs"]; has {
-			return nil, nil, fmt.Errorf("the schema of %s has its own $defs; use those of the manifest", key)
-		}
-		own["$defs"] = defs
-		raw, err := json.Marshal(own)
-		if err != nil {
-			return nil, nil, fmt.Errorf("writing the schema of %s: %w", key, err)
-		}
-		field, err := Parse(raw)
-		if err != nil {
-			return nil, nil, fmt.Errorf("reading the schema of %s: %w", key, err)
-		}
-		if field.Type != Object {
-			return nil, nil, fmt.Errorf("the schema of %s is not an object", key)
-		}
-		field.Name = key
-		shape = shape.With(field)
-		delete(own, "$defs")
-		delete(own, "$schema")
-		delete(own, "$id")
-		properties[key] = own
-	}
-	out, err := json.Marshal(doc)
-	return out, shape, err
-}
-
-// Validate returns the faults of a decoded document, sorted by pointer. The
-// document holds map[string]any, []any, string, bool and json.Number.
+// Validate returns the faults of a decoded document, sorted by pointer: none
+// exactly when it is valid. The document holds map[string]any, []any, string,
+// bool, json.Number and nil.
 func (v *Validator) Validate(doc any) []Fault {
 	err := v.compiled.Validate(doc)
 	if err == nil {
@@ -121,107 +83,38 @@ func (v *Validator) Validate(doc any) []Fault {
 	if !errors.As(err, &ve) {
 		return []Fault{{Message: err.Error()}}
 	}
-	places := map[string]bool{}
-	collect(ve, places)
+	refusals := map[string]string{}
+	collect(ve, refusals)
 	var faults []Fault
-	for _, pointer := range slices.Sorted(maps.Keys(places)) {
-		faults = append(faults, v.explain(doc, pointer)...)
+	deepest := ""
+	for _, pointer := range slices.Sorted(maps.Keys(refusals)) {
+		if strings.Count(pointer, "/") >= strings.Count(deepest, "/") {
+			deepest = pointer
+		}
+		at, known := v.locate(doc, pointer)
+		if !known {
+			faults = append(faults, Fault{Pointer: pointer, Message: refusals[pointer]})
+			continue
+		}
+		faults = append(faults, at.explain(pointer, refusals[pointer])...)
+	}
+	if len(faults) == 0 {
+		// Refused by a keyword that the shape knows nothing of.
+		faults = append(faults, Fault{Pointer: deepest, Message: refusals[deepest]})
 	}
 	return faults
 }
 
 // collect gathers the places of the innermost errors. Which keyword refused
-// them does not matter: the shape says better what is accepted there.
-func collect(e *jsonschema.ValidationError, places map[string]bool) {
+// them matters only where the shape can't say better what is accepted.
+func collect(e *jsonschema.ValidationError, refusals map[string]string) {
 	if len(e.Causes) == 0 {
-		places[e.InstanceLocation] = true
+		if _, known := refusals[e.InstanceLocation]; !known { // the short form comes first
+			refusals[e.InstanceLocation] = e.Message
+		}
 		return
 	}
 	for _, cause := range e.Causes {
-		collect(cause, places)
+		collect(cause, refusals)
 	}
-}
-
-func (v *Validator) explain(doc any, pointer string) []Fault {
-	value, place, err := v.resolve(doc, pointer)
-	if err != nil {
-		return []Fault{{Pointer: pointer, Message: err.Error()}}
-	}
-	switch value := value.(type) {
-	case map[string]any:
-		if place.keys == nil {
-			return []Fault{{Pointer: pointer, Message: "found a section, needed " + place.expects}}
-		}
-		return objectFaults(value, pointer, place)
-	case []any:
-		if place.list {
-			return nil // the fault lies in an item and is told there
-		}
-		return []Fault{{Pointer: pointer, Message: "found a list, needed " + place.expects}}
-	default:
-		if place.accepts(value) {
-			return nil
-		}
-		return []Fault{{Pointer: pointer, Message: fmt.Sprintf("found %s, needed %s%s", show(value), place.expects, place.hint(value))}}
-	}
-}
-
-func objectFaults(value map[string]any, pointer string, p place) []Fault {
-	var faults []Fault
-	for _, key := range slices.Sorted(maps.Keys(value)) {
-		if !slices.Contains(p.keys, key) {
-			hint := suggest(key, p.keys)
-			if hint == "" {
-				hint = ": accepted are " + strings.Join(p.keys, ", ")
-			}
-			faults = append(faults, Fault{Pointer: pointer + "/" + escape(key), AtKey: true,
-				Message: fmt.Sprintf("unknown key %q%s", key, hint)})
-		}
-	}
-	for _, key := range p.required {
-		if _, has := value[key]; !has {
-			faults = append(faults, Fault{Pointer: pointer, Message: fmt.Sprintf("%s is not given: %s needs it", key, p.name)})
-		}
-	}
-	return faults
-}
-
-func show(v any) string {
-	switch v := v.(type) {
-	case nil:
-		return "nothing"
-	case string:
-		return fmt.Sprintf("%q", clip(v))
-	default:
-		return fmt.Sprint(v)
-	}
-}
-
-func clip(s string) string {
-	const most = 60
-	r := []rune(s)
-	if len(r) <= most {
-		return s
-	}
-	return string(r[:most]) + "…"
-}
-
-// suggest returns a hint at the nearest accepted word, or nothing when none is near.
-func suggest(word string, accepted []string) string {
-	if near := Nearest(word, accepted); near != "" {
-		return fmt.Sprintf(", did you mean %q?", near)
-	}
-	return ""
-}
-
-// Nearest returns the accepted word closest to word, or "" when none is close
-// enough to be a slip of the pen.
-func Nearest(word string, accepted []string) string {
-	best, found := len([]rune(word))/3+2, ""
-	for _, candidate := range accepted {
-		if d := levenshtein.ComputeDistance(strings.ToLower(word), candidate); d < best {
-			best, found = d, candidate
-		}
-	}
-	return found
 }

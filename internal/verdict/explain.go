@@ -46,7 +46,7 @@ func (c Case) Items() []Item {
 		rule := c.Verdict.Rules[id]
 		meta := c.Book.Rules[id]
 		for _, f := range rule.Findings {
-			item := Item{Rule: meta, Finding: f, Level: rule.Level, Due: rule.Due, At: c.position(f)}
+			item := Item{Rule: meta, Finding: f, Level: rule.Level, Due: rule.Due, At: f.At(c.Manifest)}
 			w := wording{c, results, &item}
 			w.write()
 			items = append(items, item)
@@ -65,15 +65,19 @@ func (c Case) Items() []Item {
 
 var levelOrder = map[string]int{"must": 0, "should": 1, "note": 2}
 
-// position is where a person would look: at the value where it stands, else
-// at the subject.
-func (c Case) position(f Finding) manifest.Position {
-	for _, path := range append(slices.Clone(f.Missing), f.Path, f.Subject) {
-		if c.Manifest.Node(path) != nil {
-			return c.Manifest.Position(path)
+// At is where a person would look: at the value where it stands, else at the
+// subject.
+func (f Finding) At(m *manifest.Manifest) manifest.Position {
+	paths := slices.Clone(f.Missing)
+	for _, o := range f.Outside {
+		paths = append(paths, o.Path)
+	}
+	for _, path := range append(paths, f.Path, f.Subject) {
+		if m.Node(path) != nil {
+			return m.Position(path)
 		}
 	}
-	return c.Manifest.Position(f.Subject)
+	return m.Position(f.Subject)
 }
 
 // results indexes the computed figures by the path that findings use.

@@ -23,6 +23,7 @@ var reasons = map[string]string{
 	"missing":            "a value it rests on is not known",
 	"applies":            "whether the rule applies is not known",
 	"examined-nothing":   "nothing was found to examine",
+	"units-differ":       "the rule compares things of different dimension: the rule is at fault",
 	"unjudged":           "the rule gave a finding that can't be judged",
 	"none":               "the manifest says there is none",
 	"straddles":          "the value may lie on either side of the limit",
@@ -31,6 +32,7 @@ var reasons = map[string]string{
 	"outside":            "an input lies outside the range the formula holds for",
 	"open":               "it is not done",
 	"future":             "the date lies in the future",
+	"same-day":           "another reading of the same day says something else, and which is newer is not known",
 	"no-evidence":        "no evidence is named",
 	"evidence-silent":    "the evidence named does not show this value",
 	"evidence-undated":   "the evidence has no date",
@@ -40,6 +42,8 @@ var reasons = map[string]string{
 	"file-changed":       "the file is not the one whose digest was recorded",
 	"file-unrecorded":    "no digest was recorded for the file",
 	"no-answer":          "the authority has not answered",
+	"answer-kind":        "it is not of kind authority-answer",
+	"answer-office":      "it does not name the office that answers",
 	"no-region-pack":     "no pack examines this region, so nothing about registration was looked at",
 }
 
@@ -58,18 +62,26 @@ func (w wording) write() {
 func (w wording) sentences(f Finding) (found, needed string) {
 	found = w.label(f.Path, f.Value) + w.shown(f.Value, f.Path)
 	switch f.Comparator {
-	case "at most", "at least", "the same as", "other than":
-		needed = f.Comparator + " " + w.shown(f.Limit, f.Path)
-		if title := w.title(f.LimitPath); title != "" {
-			needed += " (" + title + ")"
+	case "at most", "at least", "the same as", "other than", "not after":
+		limit, title := w.shown(f.Limit, f.Path), w.title(f.LimitPath)
+		switch {
+		case title == "":
+		case limit == unknown:
+			limit = "the " + title
+		default:
+			limit += " (" + title + ")"
 		}
+		needed = f.Comparator + " " + limit
 	case "one of":
 		needed = w.item.Rule.Title
 		if f.Limit != nil && f.Limit.Text != "" && f.Limit.Text != "true" && f.Limit.Text != "false" {
 			needed = "one of " + f.Limit.Text
 		}
 	case "done by":
-		found, needed = w.what(f.Subject)+"open", "done by "+text(f.Limit)
+		found, needed = w.what(f.Subject)+"open", "done by the hold point it names"
+		if hold := text(f.Limit); hold != "" {
+			needed = "done by " + hold
+		}
 		if f.Value != nil && f.Value.Text != "" {
 			found = w.what(f.Subject) + "done " + f.Value.Text
 		}
@@ -84,8 +96,11 @@ func (w wording) sentences(f Finding) (found, needed string) {
 		if q != nil {
 			needed = "an answer from " + q.Office + ": " + q.Ask
 		}
-		if f.Outcome == Met {
-			found = "answered: " + strings.Join(f.Evidence, ", ")
+		switch papers := strings.Join(f.Evidence, ", "); {
+		case f.Outcome == Met:
+			found = "answered: " + papers
+		case papers != "":
+			found = "on file: " + papers
 		}
 	case "intact":
 		found, needed = text(f.Value), "the file whose digest was recorded"
@@ -140,10 +155,18 @@ func (w wording) title(path string) string {
 		}
 	default:
 		if n := w.Manifest.Node(path); n != nil && n.Shape.Type == schema.Leaf && n.Shape.Title != "" {
-			return strings.ToLower(n.Shape.Title[:1]) + n.Shape.Title[1:]
+			return lower(n.Shape.Title)
 		}
 	}
 	return ""
+}
+
+// lower starts a title as it stands inside a sentence: "VIN" stays.
+func lower(title string) string {
+	if len(title) > 1 && strings.ToUpper(title[:2]) == title[:2] {
+		return title
+	}
+	return strings.ToLower(title[:1]) + title[1:]
 }
 
 func text(v *Shown) string {
@@ -152,6 +175,8 @@ func text(v *Shown) string {
 	}
 	return v.Text
 }
+
+const unknown = "not known"
 
 // shown prints a value in the unit of the value at path.
 func (w wording) shown(v *Shown, path string) string {
@@ -176,15 +201,18 @@ func (w wording) shown(v *Shown, path string) string {
 	case v.Value != nil:
 		return fmt.Sprint(v.Value)
 	default:
-		return "not known"
+		return unknown
 	}
 }
 
-// unit is the one the builder used for the value, or for most of the inputs
-// of the figure.
+// unit is the one the builder used: for the value, for most of the inputs of
+// the figure, or else for the limit it is compared with.
 func (w wording) unit(path string, kind quantity.Kind) string {
 	if r, ok := w.results[path]; ok {
-		return input.Unit(w.Manifest, r)
+		if unit := input.Unit(w.Manifest, r); unit != "" {
+			return unit
+		}
+		path = w.item.Finding.LimitPath
 	}
 	if n := w.Manifest.Node(path); n != nil && n.Value != nil && n.Value.Kind == kind {
 		return n.Value.Unit
@@ -198,18 +226,19 @@ func (w wording) margin(f Finding) string {
 		return ""
 	}
 	var room float64
+	var lacking string
 	switch f.Comparator {
 	case "at most":
-		room = *f.Limit.Low - *f.Value.High
+		room, lacking = *f.Limit.Low-*f.Value.High, "over"
 	case "at least":
-		room = *f.Value.Low - *f.Limit.High
+		room, lacking = *f.Value.Low-*f.Limit.High, "short"
 	default:
 		return ""
 	}
 	kind := difference(quantity.Kind(f.Value.Kind))
 	unit := w.unit(f.Path, quantity.Kind(f.Value.Kind))
 	if room < 0 {
-		return quantity.Print(-room, -room, kind, unit) + " over at worst"
+		return quantity.Print(-room, -room, kind, unit) + " " + lacking + " at worst"
 	}
 	return quantity.Print(room, room, kind, unit) + " left at worst"
 }
@@ -228,13 +257,14 @@ func (w wording) steps(f Finding) []string {
 		return nil
 	}
 	var do []string
+	if len(f.Weak) > 0 {
+		do = append(do, fmt.Sprintf("needed %s: %s", f.NeedsBasis, strings.Join(f.Weak, ", ")))
+	}
 	switch f.Reason {
 	case "missing", "applies", "examined-nothing":
 		if len(f.Missing) > 0 {
 			do = append(do, "find out and write down: "+strings.Join(f.Missing, ", "))
 		}
-	case "weak":
-		do = append(do, fmt.Sprintf("needed %s: %s", f.NeedsBasis, strings.Join(f.Weak, ", ")))
 	case "stale":
 		do = append(do, "measure again; since then changed: "+strings.Join(f.Changed, ", "))
 	case "outside":
@@ -258,11 +288,13 @@ func (w wording) steps(f Finding) []string {
 }
 
 func (w wording) outside(o Outside) string {
-	kind, unit := quantity.Ratio, ""
+	what, kind, unit := o.Path, quantity.Ratio, ""
 	if n := w.Manifest.Node(o.Path); n != nil && n.Value != nil {
 		kind, unit = n.Value.Kind, n.Value.Unit
+	} else if r, ok := w.results["figures."+o.Path]; ok {
+		what, kind, unit = r.Figure.Title, r.Figure.Kind, input.Unit(w.Manifest, r)
 	}
-	return fmt.Sprintf("look at %s: %s, the formula holds for %s", o.Path,
+	return fmt.Sprintf("look at %s: %s, the formula holds for %s", what,
 		quantity.Print(o.Low, o.High, kind, unit), quantity.Print(o.From, o.To, kind, unit))
 }
 
@@ -271,6 +303,9 @@ func (w wording) decider(f Finding) string {
 	r, ok := w.results[f.Path]
 	if !ok || !f.Limit.Numeric() {
 		return ""
+	}
+	if *f.Value.Low == *f.Value.High {
+		return "find out more exactly: " + f.LimitPath
 	}
 	d := figures.Decide(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
 	if d == nil {

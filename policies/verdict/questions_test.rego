@@ -49,6 +49,12 @@ test_a_question_stands_where_it_is_raised if {
 	[f.subject, f.path, f.reason] == ["us/q", "engine.fuel", "no-answer"]
 }
 
+test_perhaps_raised_says_what_decides if {
+	doc := asked({}, unknown, {})
+	[f] := doc.rules["us/answered"].findings
+	[f.subject, f.reason, f.missing] == ["us/q", "applies", ["engine.date", "engine.fuel"]]
+}
+
 test_each_region_collects_its_own if {
 	doc := verdict.document with input as object.union(document, {"regions": [{"code": "US", "pack": true}, {"code": "US-WA", "pack": true}]})
 		with data.catalogue as {

@@ -8,6 +8,9 @@ document := {
 	"hold": "install", "today": "2026-11-25", "block_on": ["must"],
 }
 
+# holding is the document with another build.
+holding(build) := object.union(object.remove(document, ["build"]), {"build": build})
+
 rule := {"level": "must", "hold": "install", "basis": "physics", "waivable": true, "reads": []}
 
 yes := {"state": "yes", "because": []}
@@ -126,13 +129,14 @@ test_blocking_by_level if {
 		"should where it blocks": {"level": "should", "block_on": ["must", "should"], "verdict": "FAIL"},
 		"must where should blocks too": {"level": "must", "block_on": ["must", "should"], "verdict": "FAIL"},
 	} {
-		some outcome in ["not met", "unproven"]
-		catalogue := {"area/r": object.union(rule, {"at": ["rules", "area", "r"], "level": c.level})}
-		doc := verdict.document with input as object.union(object.remove(document, ["block_on"]), {"block_on": c.block_on})
-			with data.catalogue as catalogue
-			with data.rules as {"area": {"r": {"findings": {finding(outcome)}}}}
-		doc.verdict == c.verdict
-		doc.blocking == [id | c.verdict == "FAIL"; id := "area/r"]
+		every outcome in ["not met", "unproven"] {
+			catalogue := {"area/r": object.union(rule, {"at": ["rules", "area", "r"], "level": c.level})}
+			doc := verdict.document with input as object.union(document, {"block_on": c.block_on})
+				with data.catalogue as catalogue
+				with data.rules as {"area": {"r": {"findings": {finding(outcome)}}}}
+			doc.verdict == c.verdict
+			doc.blocking == [id | c.verdict == "FAIL"; id := "area/r"]
+		}
 	}
 }
 
@@ -140,7 +144,7 @@ test_needs_basis_at_the_hold_point if {
 	build := {"x": {"low": 1, "high": 1, "basis": "claimed"}, "waivers": {"none": "waivers"}}
 	catalogue := {"area/r": object.union(rule, {"at": ["rules", "area", "r"], "hold": "plan", "needs_basis": {"install": "measured"}})}
 	every hold, outcome in {"plan": "met", "mockup": "met", "install": "unproven", "handover": "unproven"} {
-		rules := verdict.rules with input as object.union(document, {"build": build, "hold": hold})
+		rules := verdict.rules with input as object.union(holding(build), {"hold": hold})
 			with data.catalogue as catalogue
 			with data.rules as {"area": {"r": {"findings": {{"subject": "x", "outcome": "met", "rests_on": ["x"]}}}}}
 		rules["area/r"].outcome == outcome
@@ -176,4 +180,11 @@ test_in_force if {
 		with data.regions as {"us": {"r": {"findings": {finding("met")}}}}
 		with data.local as {"shop": {"area": {"r": {"findings": {finding("not met")}}}}}
 	{id: r.outcome | some id, r in rules} == {"us/r": "met", "local/shop/area/r": "not met"}
+}
+
+test_a_local_rule_says_whether_it_applies if {
+	rules := verdict.rules with input as document
+		with data.catalogue as {"local/shop/area/r": object.union(rule, {"at": ["local", "shop", "area", "r"]})}
+		with data.local as {"shop": {"area": {"r": {"applies": no, "findings": {finding("not met")}}}}}
+	rules["local/shop/area/r"].outcome == "not applicable"
 }

@@ -49,7 +49,10 @@ _state(id) := _bound(id) if {
 } else := "used" if {
 	some finding in rules[_ruled(id)].findings
 	finding.waiver == id
-} else := "unused"
+} else := "unused" if {
+	some finding in rules[_ruled(id)].findings
+	finding.subject == judge.record(_at(id, "subject")).value
+} else := "unknown-subject"
 
 # _waive sets a finding aside where a waiver that may be used names it.
 _waive(rule, finding) := object.union(finding, {"outcome": "waived", "waiver": waiver, "waived": finding.outcome}) if {

@@ -182,11 +182,12 @@ func (p *page) waiver(id string) {
 }
 
 var waiverStates = map[string]string{
-	"unused":         "is not needed: nothing it names stands in the way",
-	"expired":        "has run out",
-	"unknown-rule":   "names a rule that does not exist",
-	"not-waivable":   "names a rule that can't be waived",
-	"needs-document": "needs the authority's document, because the rule rests on law",
+	"unused":          "is not needed: nothing it names stands in the way",
+	"expired":         "has run out",
+	"unknown-subject": "names a subject that the rule has no finding on",
+	"unknown-rule":    "names a rule that does not exist",
+	"not-waivable":    "names a rule that can't be waived",
+	"needs-document":  "needs the authority's document, because the rule rests on law",
 }
 
 // waivers lists those that did nothing, and why: a stale waiver is a trap.

@@ -117,6 +117,8 @@ _decide(value, limit, comparator) := decision if {
 	blocked := _blocked([value, limit])
 	count(blocked) > 0
 	decision := blocked[0]
+} else := {"outcome": "unproven", "reason": "units-differ"} if {
+	record(value.path).unit != record(limit.path).unit
 } else := decision if {
 	decision := _order(record(value.path), record(limit.path), comparator)
 } else := _unlike

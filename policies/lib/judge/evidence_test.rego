@@ -63,13 +63,13 @@ test_no_paper_supports_nothing if {
 }
 
 test_a_paper_that_is_named_and_not_listed_supports_nothing if {
-	doc := object.union(document, {"build": {"x": {"low": 1, "high": 2, "evidence": ["p"]}}})
+	doc := holding({"x": {"low": 1, "high": 2, "evidence": ["p"]}})
 	judge.supported("build.x").outcome == "unproven" with input as doc
 	judge.supporters("x") == [] with input as doc
 }
 
 test_a_missing_value_is_not_supported if {
-	doc := object.union(showing({"p": paper}), {"build": {"x": {"missing": "x", "low": 0, "high": 0}}})
+	doc := object.union(holding({"x": {"missing": "x"}}), {"evidence": {"p": paper}})
 	said(judge.supported("build.x")) == lacking with input as doc
 }
 
@@ -107,21 +107,27 @@ test_agrees[name] if {
 	said(judge.agrees("p", "s")) == c.said with input as doc
 }
 
+test_words_agree_when_they_are_the_same[word] if {
+	some word, expected in {"diesel": "met", "petrol": "not met"}
+	doc := object.union(holding({"x": {"value": "diesel", "evidence": ["p"]}}), {"evidence": {"p": {"file": "intact", "date": "2026-09-01", "shows": {"x": {"value": word}}}}})
+	judge.supported("build.x").outcome == expected with input as doc
+}
+
 answer := {"file": "intact", "kind": "authority-answer", "answers": "us/q", "office": "office", "date": "2026-09-01"}
 
 test_answered[name] if {
 	some name, c in {
-		"in order": {"paper": answer, "outcome": "met"},
-		"of today": {"paper": object.union(answer, {"date": "2026-11-25"}), "outcome": "met"},
-		"of tomorrow": {"paper": object.union(answer, {"date": "2026-11-26"}), "outcome": "unproven"},
-		"undated": {"paper": object.union(answer, {"date": {"missing": "evidence.p.date"}}), "outcome": "unproven"},
-		"to another question": {"paper": object.union(answer, {"answers": "us/other"}), "outcome": "unproven"},
-		"from no office": {"paper": object.union(answer, {"office": {"missing": "evidence.p.office"}}), "outcome": "unproven"},
-		"of another kind": {"paper": object.union(answer, {"kind": "letter"}), "outcome": "unproven"},
-		"lost": {"paper": object.union(answer, {"file": "missing"}), "outcome": "unproven"},
-		"unrecorded": {"paper": object.union(answer, {"file": "unrecorded"}), "outcome": "unproven"},
+		"in order": {"paper": answer, "said": met},
+		"of today": {"paper": object.union(answer, {"date": "2026-11-25"}), "said": met},
+		"of tomorrow": {"paper": object.union(answer, {"date": "2026-11-26"}), "said": {"outcome": "unproven", "reason": "evidence-later"}},
+		"undated": {"paper": object.union(answer, {"date": {"missing": "evidence.p.date"}}), "said": {"outcome": "unproven", "reason": "evidence-undated"}},
+		"to another question": {"paper": object.union(answer, {"answers": "us/other"}), "said": {"outcome": "unproven", "reason": "no-answer"}},
+		"from no office": {"paper": object.union(answer, {"office": {"missing": "evidence.p.office"}}), "said": {"outcome": "unproven", "reason": "answer-office"}},
+		"of another kind": {"paper": object.union(answer, {"kind": "letter"}), "said": {"outcome": "unproven", "reason": "answer-kind"}},
+		"lost": {"paper": object.union(answer, {"file": "missing"}), "said": {"outcome": "unproven", "reason": "file-missing"}},
+		"unrecorded": {"paper": object.union(answer, {"file": "unrecorded"}), "said": {"outcome": "unproven", "reason": "file-unrecorded"}},
 	}
-	judge.answered("us/q").outcome == c.outcome with input as showing({"p": c.paper})
+	said(judge.answered("us/q")) == c.said with input as showing({"p": c.paper})
 }
 
 test_no_answer if {

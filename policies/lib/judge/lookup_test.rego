@@ -10,6 +10,7 @@ build := {
 	"lacking": {"missing": "lacking"},
 	"empty": {"none": "empty"},
 	"gone": {"first": {"none": "gone.first"}, "second": {"none": "gone.second"}},
+	"hollow": {},
 	"part": {"first": {"none": "part.first"}, "second": {"missing": "part.second"}},
 	"list": {
 		"a": {"leaf": {"value": "x"}, "inner": {"p": {"leaf": {"value": "y"}}, "q": {"leaf": {"missing": "list.a.inner.q.leaf"}}}},
@@ -38,8 +39,8 @@ document := {
 	"hold": "install", "today": "2026-11-25", "block_on": ["must"],
 }
 
-# holding is the document with other values in the build.
-holding(values) := object.union(document, {"build": values})
+# holding is the document with another build.
+holding(values) := object.union(object.remove(document, ["build"]), {"build": values})
 
 test_a_record_is_never_undefined[path] if {
 	some path, expected in {
@@ -142,6 +143,7 @@ test_is_none[path] if {
 		"build.lacking": false,
 		"build.nowhere": false,
 		"build.part": false,
+		"build.hollow": false,
 		"build.list": false,
 		"figures.area.open": false,
 	}

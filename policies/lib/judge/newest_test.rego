@@ -94,11 +94,11 @@ test_an_undated_change_leaves_a_doubt[name] if {
 		"the day": {"added": {"winch": {"date": {"missing": "added.winch.date"}}}, "missing": ["added.winch.date"]},
 		"the list": {"added": {"missing": "added"}, "missing": ["added"]},
 	}
-	doc := object.union(document, {"build": {
+	doc := holding({
 		"readings": {"a": reading("2026-06-03", 1)},
 		"engine": {"date": {"value": "2026-05-20"}},
 		"added": c.added,
-	}})
+	})
 	found := judge.newest("front_axle_mass", "kerb") with input as doc with data.readings as depends
 	found.doubt == {"outcome": "unproven", "reason": "missing", "missing": c.missing}
 }

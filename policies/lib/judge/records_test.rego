@@ -2,7 +2,7 @@ package lib.judge_test
 
 import data.lib.judge
 
-at(hold, values) := object.union(document, {"hold": hold, "build": values})
+at(hold, values) := object.union(holding(values), {"hold": hold})
 
 test_present_at[name] if {
 	some name, c in {
@@ -50,11 +50,16 @@ test_closed_by[name] if {
 	said(judge.closed_by("build.d", "build.b")) == c.said with input as at("install", {"d": c.done, "b": c.by})
 }
 
-holds := {"plan": {"date": {"value": "2026-03-01"}, "by": {"value": "L. Sorel"}}, "strip": {"date": {"value": "2026-12-01"}, "by": {"value": "L. Sorel"}}}
+holds := {
+	"plan": {"date": {"value": "2026-03-01"}, "by": {"value": "L. Sorel"}},
+	"install": {"date": {"value": "2026-11-25"}, "by": {"value": "L. Sorel"}},
+	"strip": {"date": {"value": "2026-11-26"}, "by": {"value": "L. Sorel"}},
+}
 
 test_passed_before[name] if {
 	some name, c in {
 		"recorded": {"hold": "plan", "said": met},
+		"recorded today": {"hold": "install", "said": met},
 		"dated ahead": {"hold": "strip", "said": {"outcome": "not met", "reason": "future"}},
 		"not recorded": {
 			"hold": "mockup",

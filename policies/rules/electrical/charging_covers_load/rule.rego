@@ -16,6 +16,8 @@
 #   - not met
 #   - unproven
 #   - not applicable
+#   reasons:
+#     no-alternator: there is no alternator, and the loads empty the battery
 #   remedy: fit a larger alternator, or take load off
 #   reviewed: 2026-11-25
 #   since: 0.1.0
@@ -24,9 +26,18 @@ package rules.electrical.charging_covers_load
 
 import data.lib.judge
 
-applies := judge.when_there("build.electrical.alternator")
+applies := judge.when_listed("build.electrical.loads")
 
 findings contains judge.about(
 	"electrical.alternator.rated_output",
 	judge.limit_max("figures.electrical.charging_use", "limits.electrical.charging_use"),
-)
+) if {
+	not judge.is_none("build.electrical.alternator")
+}
+
+findings contains judge.because(
+	"no-alternator",
+	judge.present_at("build.electrical.alternator.rated_output", "install"),
+) if {
+	judge.is_none("build.electrical.alternator")
+}
