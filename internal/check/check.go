@@ -6,7 +6,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 	"slices"
 
@@ -81,15 +80,20 @@ func (c *Checker) Check(ctx context.Context, m *manifest.Manifest) (*Report, err
 	if err != nil {
 		return nil, err
 	}
+	return r, c.Judge(ctx, r)
+}
+
+// Judge adds the decision to a report whose input document is assembled.
+func (c *Checker) Judge(ctx context.Context, r *Report) error {
 	judge, err := c.Book.Prepare(ctx, r.Chain)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	if r.Decision, err = judge.Decide(ctx, r.Input); err != nil {
-		return nil, fmt.Errorf("%s: %w", m.File, err)
+		return fmt.Errorf("%s: %w", r.Manifest.File, err)
 	}
 	r.Verdict, err = verdict.Read(r.Decision)
-	return r, err
+	return err
 }
 
 // Prepare assembles the input document without judging it.
@@ -101,7 +105,10 @@ func (c *Checker) Prepare(m *manifest.Manifest) (*Report, error) {
 		code = m.Root.Word("registration.region")
 	}
 	chain, err := c.Book.Chain(code)
-	if err != nil {
+	switch {
+	case err != nil && c.Options.Region != "":
+		return nil, err // not the manifest's fault
+	case err != nil:
 		problems = append(problems, m.ProblemAt("registration.region", "%v", err))
 	}
 	r.Chain = chain
@@ -109,7 +116,7 @@ func (c *Checker) Prepare(m *manifest.Manifest) (*Report, error) {
 	r.Evidence, faults = inspect(m)
 	problems = append(problems, faults...)
 	if len(problems) > 0 {
-		return nil, problems
+		return nil, problems.Sorted()
 	}
 	r.Computed = input.Compute(c.Figures, m)
 	states := make(map[string]evidence.State, len(r.Evidence))
@@ -147,9 +154,9 @@ func inspect(m *manifest.Manifest) (map[string]evidence.File, manifest.Problems)
 	if list == nil || len(list.Items) == 0 {
 		return nil, nil
 	}
-	sums, err := evidence.ReadSums(evidence.SumFile(filepath.Join(m.Dir, filepath.Base(m.File))))
+	sums, err := evidence.ReadSums(sumFile(m))
 	if err != nil {
-		return nil, manifest.Problems{{File: m.File, Message: err.Error()}}
+		return nil, sumProblems(m, err)
 	}
 	files := make(map[string]evidence.File, len(list.Items))
 	var problems manifest.Problems
@@ -168,6 +175,20 @@ func inspect(m *manifest.Manifest) (map[string]evidence.File, manifest.Problems)
 	return files, problems
 }
 
+// sumProblems words the faults of a side file, one line each.
+func sumProblems(m *manifest.Manifest, err error) manifest.Problems {
+	var faults evidence.SumsErrors
+	if !errors.As(err, &faults) {
+		return manifest.Problems{{File: m.File, Message: err.Error()}}
+	}
+	problems := make(manifest.Problems, len(faults))
+	for i, f := range faults {
+		at := manifest.Position{Line: f.Line, Column: f.Column}
+		problems[i] = manifest.Problem{File: filepath.ToSlash(f.File), Position: at, Message: f.Message}
+	}
+	return problems
+}
+
 // Record writes the digests of a manifest's evidence into its side file and
 // returns the file's name. Nothing is written when a file is missing.
 func Record(m *manifest.Manifest) (string, error) {
@@ -182,34 +203,19 @@ func Record(m *manifest.Manifest) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	name := evidence.SumFile(filepath.Join(m.Dir, filepath.Base(m.File)))
+	name := sumFile(m)
 	return name, evidence.WriteSums(name, sums)
 }
 
-// ErrNothing says that there was nothing to check.
-var ErrNothing = errors.New("no manifest found: a manifest's name ends in " + manifest.Suffix)
-
-// Find returns the manifests in the given files and folders, in path order.
-func Find(paths []string) ([]string, error) {
-	var found []string
-	for _, path := range paths {
-		info, err := os.Stat(path)
-		if err != nil || !info.IsDir() {
-			found = append(found, path) // opening it says what is wrong with it
-			continue
-		}
-		inside, err := walk(path)
-		if err != nil {
-			return nil, err
-		}
-		if len(inside) == 0 {
-			return nil, fmt.Errorf("%s: %w", filepath.ToSlash(path), ErrNothing)
-		}
-		found = append(found, inside...)
+// sumFile is the side file with the digests of a manifest's evidence. A
+// manifest from standard input has no name to go by: the folder must hold one
+// side file only.
+func sumFile(m *manifest.Manifest) string {
+	if m.File != manifest.Stdin {
+		return evidence.SumFile(filepath.Join(m.Dir, filepath.Base(m.File)))
 	}
-	if len(found) == 0 {
-		return nil, ErrNothing
+	if found, err := filepath.Glob(filepath.Join(m.Dir, "*"+evidence.SumSuffix)); err == nil && len(found) == 1 {
+		return found[0]
 	}
-	slices.Sort(found)
-	return slices.Compact(found), nil
+	return evidence.SumFile(filepath.Join(m.Dir, "stdin"+manifest.Suffix))
 }

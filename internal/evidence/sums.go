@@ -18,10 +18,13 @@ import (
 // lower-case hexadecimal.
 type Sums map[string]string
 
+// SumSuffix ends the name of every side file.
+const SumSuffix = ".evidence.sha256"
+
 // SumFile is the name of the side file of a manifest, beside it:
 // "x.build.yaml" has "x.evidence.sha256".
 func SumFile(manifest string) string {
-	return strings.TrimSuffix(manifest, ".build.yaml") + ".evidence.sha256"
+	return strings.TrimSuffix(manifest, ".build.yaml") + SumSuffix
 }
 
 // FormatSums returns the content of a side file: one line per path,

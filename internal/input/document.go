@@ -178,6 +178,8 @@ func shownRecord(m *manifest.Manifest, path string, n *manifest.Node) map[string
 	switch {
 	case v.Numeric:
 		span(out, v.Low, v.High, v.Kind)
+	case v.Thread != nil:
+		out["value"] = v.Thread.Name()
 	case target != nil && target.Value != nil && target.Value.Bool != nil:
 		out["value"] = v.Text == "true"
 	default:

@@ -70,7 +70,7 @@ func leaf(n *manifest.Node) map[string]any {
 		span(out, v.Low, v.High, v.Kind)
 	}
 	switch {
-	case v.Thread != nil:
+	case n.Shape.Leaf == schema.LeafThread:
 		threadParts(out, *v.Thread)
 	case v.Bool != nil:
 		out["value"] = *v.Bool

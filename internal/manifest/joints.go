@@ -14,7 +14,7 @@ func joints(chain *Node) *Node {
 	port, adapters, end := chain.Field(chain.Shape.Joints[0]), chain.Field(chain.Shape.Joints[1]), chain.Field(chain.Shape.Joints[2])
 	list := &Node{Path: join(chain.Path, schema.Joints.Name), Shape: schema.Joints, State: Given, At: chain.At}
 	if adapters.State == Missing {
-		list.State = Missing
+		list.State, list.WrittenAt = Missing, adapters.Origin()
 		return list
 	}
 	inner := port

@@ -4,10 +4,12 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"maps"
 	"math/big"
 	"os"
 	"path/filepath"
 	"strings"
+	"syscall"
 
 	"trialfit/internal/quantity"
 	"trialfit/internal/schema"
@@ -15,6 +17,9 @@ import (
 
 // Suffix ends the name of every build manifest.
 const Suffix = ".build.yaml"
+
+// Stdin is the name of a manifest that was read from standard input.
+const Stdin = "-"
 
 // Spread says how far a value of a kind may be off when its basis is all that
 // is known: the larger of a share of the value and a floor in SI units.
@@ -42,18 +47,25 @@ type Loader struct {
 // the manifest.
 func (l *Loader) File(path string) (*Manifest, error) {
 	name := filepath.ToSlash(path)
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, Problems{FileProblem(name, err)}
+	case info.IsDir():
+		return nil, Problems{{File: name, Message: "is a folder: name a manifest in it"}}
+	case !info.Mode().IsRegular(): // opening a pipe would wait for a writer
+		return nil, Problems{{File: name, Message: "is a device, pipe or socket: name an ordinary file"}}
+	}
 	f, err := os.Open(path)
 	if err != nil {
-		return nil, fileProblem(name, err)
+		return nil, Problems{FileProblem(name, err)}
 	}
 	defer f.Close()
-	if info, err := f.Stat(); err == nil && !info.Mode().IsRegular() {
-		return nil, Problems{{File: name, Message: "is not a regular file"}}
-	}
 	return l.Read(f, name, filepath.Dir(path))
 }
 
-func fileProblem(name string, err error) Problems {
+// FileProblem words an error of the file system about the file or folder name.
+func FileProblem(name string, err error) Problem {
 	reason := err.Error()
 	var pathErr *os.PathError
 	switch {
@@ -61,59 +73,62 @@ func fileProblem(name string, err error) Problems {
 		reason = "does not exist"
 	case errors.Is(err, os.ErrPermission):
 		reason = "may not be read: permission denied"
+	case errors.Is(err, syscall.ELOOP):
+		reason = "is a symbolic link that leads back to itself"
 	case errors.As(err, &pathErr):
 		reason = pathErr.Err.Error()
 	}
-	return Problems{{File: name, Message: reason}}
+	return Problem{File: name, Message: reason}
 }
 
 // Read reads a manifest from r; name is what messages call it and dir is the
-// folder its evidence lies in.
+// folder its evidence lies in. The error is Problems, all of them.
 func (l *Loader) Read(r io.Reader, name, dir string) (*Manifest, error) {
 	data, err := io.ReadAll(io.LimitReader(r, MaxBytes+1))
 	if err != nil {
-		return nil, fileProblem(name, err)
+		return nil, Problems{FileProblem(name, err)}
 	}
+	m := &Manifest{File: name, Dir: dir, Data: data}
 	doc, problems := parse(data)
+	if doc != nil {
+		problems = append(problems, l.resolve(m, doc)...)
+	}
 	if len(problems) == 0 {
-		var root *Node
-		root, problems = l.resolve(doc)
-		if len(problems) == 0 {
-			m := &Manifest{File: name, Dir: dir, Data: data, Root: root, byPath: map[string]*Node{}}
-			root.Walk(func(n *Node) { m.byPath[n.Path] = n })
-			return m, nil
-		}
+		return m, nil
 	}
 	for i := range problems {
 		problems[i].File = name
 	}
-	return nil, problems.sorted()
+	return nil, problems.Sorted()
 }
 
-func (l *Loader) resolve(doc *document) (*Node, Problems) {
-	res := &resolver{doc: doc, spread: l.Spread}
+// resolve reads the document along the shape into m.
+func (l *Loader) resolve(m *Manifest, doc *document) Problems {
+	res := &resolver{doc: doc, spread: l.Spread, told: maps.Clone(doc.told), incomplete: map[string]bool{}}
 	for _, fault := range l.Validator.Validate(doc.value) {
-		res.problems = append(res.problems, Problem{Position: res.faultPosition(fault), Message: fault.Message})
+		if doc.told[fault.Pointer] || fault.Lacks != "" && doc.partial[fault.Pointer] {
+			continue
+		}
+		res.told[fault.Pointer] = res.told[fault.Pointer] || fault.Lacks == ""
+		res.problems = append(res.problems, Problem{Position: doc.position(fault), Message: fault.Message})
 	}
-	root := res.node(l.Validator.Shape(), "", "", Position{1, 1})
-	res.references(root)
-	return root, res.problems
+	m.Root = res.node(l.Validator.Shape(), "", spot{"", doc.value}, Position{1, 1})
+	m.byPath = map[string]*Node{}
+	m.Root.Walk(func(n *Node) { m.byPath[n.Path] = n })
+	res.references(m.byPath)
+	return res.problems
 }
 
-func (r *resolver) faultPosition(f schema.Fault) Position {
-	pointer := f.Pointer
-	for {
-		if n, ok := r.doc.nodes[pointer]; ok {
-			if f.AtKey && pointer == f.Pointer {
-				return n.keyPosition()
-			}
-			return n.position()
-		}
-		cut := strings.LastIndexByte(pointer, '/')
-		if cut < 0 {
-			return Position{1, 1}
-		}
-		pointer = pointer[:cut]
+// position is where to point for a fault.
+func (d *document) position(f schema.Fault) Position {
+	n, ok := d.nodes[f.Pointer]
+	switch {
+	case !ok:
+		return Position{1, 1}
+	case f.AtKey:
+		return n.keyPosition()
+	default:
+		return n.position()
 	}
 }
 

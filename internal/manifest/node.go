@@ -68,6 +68,8 @@ type Value struct {
 	Bool   *bool
 	Thread *thread.Thread
 	Refs   []string
+
+	raw any // of what a paper shows: its kind is known later
 }
 
 // Field returns the field called name of an object or item, nil if the shape

@@ -6,6 +6,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -22,10 +23,14 @@ type Problem struct {
 
 // String returns "file:line:col: message" on one line.
 func (p Problem) String() string {
-	if p.Line == 0 {
-		return p.File + ": " + p.Message
+	file := p.File
+	if strings.ContainsFunc(file, unseen) {
+		file = strconv.Quote(file)
 	}
-	return fmt.Sprintf("%s:%d:%d: %s", p.File, p.Line, p.Column, p.Message)
+	if p.Line == 0 {
+		return file + ": " + p.Message
+	}
+	return fmt.Sprintf("%s:%d:%d: %s", file, p.Line, p.Column, p.Message)
 }
 
 // Problems are all faults found in one manifest, in file order.
@@ -40,7 +45,8 @@ func (p Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-func (p Problems) sorted() Problems {
+// Sorted returns the problems in file order, each once.
+func (p Problems) Sorted() Problems {
 	slices.SortStableFunc(p, func(a, b Problem) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line),
 			cmp.Compare(a.Column, b.Column), strings.Compare(a.Message, b.Message))

@@ -1,19 +1,10 @@
 package manifest
 
 import (
-	"encoding/json"
 	"fmt"
-	"slices"
-	"strconv"
-	"strings"
 
-	"trialfit/internal/quantity"
 	"trialfit/internal/schema"
-	"trialfit/internal/thread"
 )
-
-// DefaultBasis is the basis of a value written in the short form: somebody says so.
-const DefaultBasis = "claimed"
 
 // resolver turns a parsed document into nodes along the shape, every place of
 // the shape included.
@@ -21,7 +12,12 @@ type resolver struct {
 	doc      *document
 	spread   Spread
 	problems Problems
-	wanted   []wanted
+	// told marks the places whose fault is reported already, by pointer: one
+	// fault, one line.
+	told map[string]bool
+	// incomplete marks the lists, by path, of which an item's id is not known.
+	incomplete map[string]bool
+	wanted     []wanted
 }
 
 func (r *resolver) fault(at Position, format string, args ...any) {
@@ -35,218 +31,112 @@ func join(path, step string) string {
 	return path + "." + step
 }
 
-// node resolves the place at pointer; around is where to point for what is missing.
-func (r *resolver) node(s *schema.Shape, path, pointer string, around Position) *Node {
-	n := &Node{Path: path, Shape: s, At: around}
-	raw, ok := r.doc.nodes[pointer]
-	if ok {
+// spot is a place of the document: what stands there, if anything does.
+type spot struct {
+	pointer string
+	value   any // nil where nothing stands
+}
+
+// field is the spot of a key below s.
+func (s spot) field(key string) spot {
+	section, _ := s.value.(map[string]any)
+	value, ok := section[key]
+	if !ok {
+		return spot{}
+	}
+	return spot{schema.Pointer(s.pointer, key), value}
+}
+
+// node resolves the place at s; around is where to point for what is missing.
+func (r *resolver) node(shape *schema.Shape, path string, s spot, around Position) *Node {
+	n := &Node{Path: path, Shape: shape, At: around}
+	if s.value != nil {
+		raw := r.doc.nodes[s.pointer]
 		n.At, n.State = raw.position(), Given
-		if s.Type != schema.Leaf {
+		if shape.Type != schema.Leaf {
 			n.At = raw.keyPosition()
 		}
-		if s.None && raw.value.Value == "none" && len(raw.value.Content) == 0 {
+		if shape.None && s.value == "none" {
 			n.State = None
 			n.At = raw.position()
 		}
 	}
-	switch s.Type {
-	case schema.Object:
-		r.fields(n, pointer, n.State)
-	case schema.List:
-		r.items(n, pointer)
-	default:
-		if n.State == Given {
-			r.leaf(n, pointer)
-		}
+	switch {
+	case shape.Type == schema.Object:
+		r.fields(n, s)
+	case shape.Type == schema.List:
+		r.items(n, s)
+	case n.State == Given && !r.told[s.pointer]:
+		r.leaf(n, s)
 	}
 	return n
 }
 
 // fields resolves the fields of an object; where it is none, so is all in it.
-func (r *resolver) fields(n *Node, pointer string, state State) {
+func (r *resolver) fields(n *Node, s spot) {
 	for _, f := range n.Shape.Fields {
-		below := pointer + "/" + escape(f.Name)
-		if state != Given {
-			below = "/-" // nothing is written below: a pointer that no key can have
-		}
-		field := r.node(f, join(n.Path, f.Name), below, n.At)
-		if state == None {
-			field.setNone()
+		field := r.field(n, f, s)
+		if n.State == None {
+			field.Walk(func(m *Node) { m.State = None })
 		}
 		n.Fields = append(n.Fields, field)
 	}
 }
 
-func (n *Node) setNone() {
-	n.Walk(func(m *Node) { m.State = None })
+func (r *resolver) field(n *Node, f *schema.Shape, s spot) *Node {
+	if f.QuantityOf != "" {
+		f = named(f, s)
+	}
+	return r.node(f, join(n.Path, f.Name), s.field(f.Name), n.At)
 }
 
-var reserved = []string{"missing", "none"}
+// named is the shape of a quantity whose kind a sibling names.
+func named(f *schema.Shape, parent spot) *schema.Shape {
+	word, _ := parent.field(f.QuantityOf).value.(string)
+	copied := *f
+	copied.Quantity = f.Kinds[word]
+	return &copied
+}
 
-func (r *resolver) items(n *Node, pointer string) {
-	list, _ := r.value(pointer).([]any)
-	seen := map[string]int{}
+func (r *resolver) items(n *Node, s spot) {
+	list, isList := s.value.([]any)
+	r.incomplete[n.Path] = s.value != nil && !isList && n.State != None || r.told[s.pointer]
+	first := map[string]int{}
 	for i := range list {
-		below := pointer + "/" + strconv.Itoa(i)
-		at := r.doc.nodes[below].position()
-		entry, _ := list[i].(map[string]any)
-		id, _ := entry["id"].(string)
-		if id == "" {
-			continue // the schema has told
+		below := spot{schema.PointerAt(s.pointer, i), list[i]}
+		id, fit := r.id(below)
+		if !fit {
+			r.incomplete[n.Path] = true
+		} else if line, twice := first[id]; twice {
+			r.fault(r.doc.nodes[below.pointer+"/id"].position(), "id %s stands twice under %s; the first is on line %d", schema.Quote(id), n.Path, line)
+			fit = false
+		} else {
+			first[id] = r.doc.nodes[below.pointer+"/id"].position().Line
 		}
-		idAt := r.doc.nodes[below+"/id"].position()
-		if line, twice := seen[id]; twice {
-			r.fault(idAt, "id %q stands twice under %s; the first is on line %d", id, n.Path, line)
-			continue
+		item := r.item(n, id, below)
+		if fit {
+			n.Items = append(n.Items, item)
 		}
-		if slices.Contains(reserved, id) {
-			r.fault(idAt, "id %q has a meaning of its own: choose another", id)
-			continue
-		}
-		seen[id] = idAt.Line
-		item := &Node{Path: join(n.Path, id), Shape: n.Shape, State: Given, At: at, ID: id}
-		r.fields(item, below, Given)
-		if len(n.Shape.Joints) > 0 {
-			item.Fields = append(item.Fields, joints(item))
-		}
-		n.Items = append(n.Items, item)
 	}
-	if n.State == Given && len(n.Items) == 0 && len(list) == 0 {
+	if isList && len(list) == 0 {
 		n.State = None // an empty list says as much as none
 	}
 }
 
-func (r *resolver) value(pointer string) any {
-	value := r.doc.value
-	if pointer == "" {
-		return value
-	}
-	for step := range strings.SplitSeq(pointer[1:], "/") {
-		switch v := value.(type) {
-		case map[string]any:
-			value = v[strings.NewReplacer("~1", "/", "~0", "~").Replace(step)]
-		case []any:
-			i, err := strconv.Atoi(step)
-			if err != nil || i >= len(v) {
-				return nil
-			}
-			value = v[i]
-		default:
-			return nil
-		}
-	}
-	return value
+// id is that of an item; false where there is none that could be referred to.
+func (r *resolver) id(item spot) (string, bool) {
+	at := item.field("id")
+	id, ok := at.value.(string)
+	return id, ok && !r.told[at.pointer]
 }
 
-func (r *resolver) leaf(n *Node, pointer string) {
-	raw := r.value(pointer)
-	at := n.At
-	v := &Value{}
-	if !n.Shape.Exact {
-		v.Basis = DefaultBasis
+// item resolves an item of a list, one without a fit id too: its other faults
+// are told along with that.
+func (r *resolver) item(n *Node, id string, s spot) *Node {
+	item := &Node{Path: join(n.Path, id), Shape: n.Shape, State: Given, At: r.doc.nodes[s.pointer].position(), ID: id}
+	r.fields(item, s)
+	if len(n.Shape.Joints) > 0 {
+		item.Fields = append(item.Fields, joints(item))
 	}
-	if long, ok := raw.(map[string]any); ok {
-		raw = long["value"]
-		at = r.positionOf(pointer+"/value", at)
-		n.At = at
-		if basis, ok := long["basis"].(string); ok && !n.Shape.Exact {
-			v.Basis = basis
-		}
-		v.Evidence = r.refs(long["evidence"], pointer+"/evidence", "evidence")
-	}
-	v.Text = text(raw)
-	switch n.Shape.Leaf {
-	case schema.LeafQuantity:
-		if r.quantity(n, v, raw, pointer, at) {
-			n.Value = v
-		}
-		return
-	case schema.LeafInteger:
-		f, err := strconv.ParseFloat(v.Text, 64)
-		if err != nil {
-			return // the schema has told
-		}
-		v.Numeric, v.Low, v.High, v.Kind = true, f, f, quantity.Ratio
-	case schema.LeafBoolean:
-		b, ok := raw.(bool)
-		if !ok {
-			return
-		}
-		v.Bool = &b
-	case schema.LeafThread:
-		t, err := thread.Parse(v.Text)
-		if err != nil {
-			r.fault(at, "%v", err)
-			return
-		}
-		v.Thread = &t
-	case schema.LeafRefs:
-		v.Refs, v.Basis = r.refs(raw, pointer, n.Shape.Ref), ""
-	case schema.LeafID, schema.LeafVersion, schema.LeafShown:
-		v.Basis = ""
-	}
-	n.Value = v
-}
-
-func (r *resolver) quantity(n *Node, v *Value, raw any, pointer string, at Position) bool {
-	kind := n.Shape.Quantity
-	if n.Shape.QuantityOf != "" {
-		parent := pointer[:strings.LastIndexByte(pointer, '/')]
-		word, _ := r.value(parent + "/" + n.Shape.QuantityOf).(string)
-		kind = n.Shape.Kinds[word]
-		if kind == "" {
-			return false // the schema has told
-		}
-		v.Basis = "measured" // a reading is a measurement
-	}
-	switch raw.(type) {
-	case string, json.Number:
-	default:
-		return false
-	}
-	q, err := quantity.Parse(v.Text, kind)
-	if err != nil {
-		r.fault(at, "%v", err)
-		return false
-	}
-	if !q.Ranged && v.Basis != "" && r.spread != nil {
-		q = q.Widen(r.spread(kind, v.Basis))
-	}
-	v.Numeric, v.Kind, v.Unit = true, kind, q.Unit
-	v.Low, v.High = q.Floats()
-	return true
-}
-
-func (r *resolver) positionOf(pointer string, otherwise Position) Position {
-	if n, ok := r.doc.nodes[pointer]; ok {
-		return n.position()
-	}
-	return otherwise
-}
-
-func (r *resolver) refs(raw any, pointer, list string) []string {
-	items, _ := raw.([]any)
-	var out []string
-	for i, item := range items {
-		id, ok := item.(string)
-		if !ok {
-			continue
-		}
-		r.want(list, id, r.positionOf(pointer+"/"+strconv.Itoa(i), Position{}))
-		out = append(out, id)
-	}
-	return out
-}
-
-func text(raw any) string {
-	switch v := raw.(type) {
-	case string:
-		return strings.TrimSpace(v)
-	case json.Number:
-		return v.String()
-	case bool:
-		return strconv.FormatBool(v)
-	default:
-		return ""
-	}
+	return item
 }

@@ -136,10 +136,23 @@ func (w wording) what(subject string) string {
 }
 
 func (w wording) label(path string, v *Shown) string {
+	if derived(v) {
+		return ""
+	}
 	if title := w.title(path); title != "" && v != nil {
 		return title + ": "
 	}
 	return ""
+}
+
+// derived says that a truth value comes with words of its own: two threads and
+// whether they mate. They need no label.
+func derived(v *Shown) bool {
+	if v == nil {
+		return false
+	}
+	_, truth := v.Value.(bool)
+	return truth && v.Text != "true" && v.Text != "false"
 }
 
 // title is what people call the value at a finding's path.

@@ -38,8 +38,9 @@ _come(finding) := object.union(finding, {"outcome": "not met", "reason": "future
 	finding.value.value > input.today
 } else := finding
 
-# not_after: of two days, where both are known, the first does not come after the second.
-not_after(first, second) := object.union(
+# not_after: of two days the first does not come after the second, which may
+# not have come before a hold point, and is known from there on.
+not_after(first, second, hold) := object.union(
 	{
 		"subject": ref(first).subject,
 		"comparator": "not after",
@@ -53,6 +54,9 @@ not_after(first, second) := object.union(
 ) if {
 	count(lacks(ref(first))) == 0
 	count(lacks(ref(second))) == 0
+} else := object.union(unasked(first), {"outcome": "unproven", "reason": "missing", "missing": lacks(ref(second))}) if {
+	index(input.hold) >= index(hold)
+	count(lacks(ref(second))) > 0
 } else := unasked(first)
 
 _in_order(first, second) := {"outcome": "met"} if first <= second

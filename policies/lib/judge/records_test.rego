@@ -28,13 +28,19 @@ test_dated_at[name] if {
 }
 
 test_not_after[name] if {
+	known := {"value": "2026-03-02"}
+	open := {"missing": "y"}
 	some name, c in {
-		"before": {"first": {"value": "2026-03-01"}, "outcome": "met"},
-		"the same day": {"first": {"value": "2026-03-02"}, "outcome": "met"},
-		"after": {"first": {"value": "2026-03-03"}, "outcome": "not met"},
-		"missing": {"first": {"missing": "x"}, "outcome": "not applicable"},
+		"before": {"hold": "install", "first": {"value": "2026-03-01"}, "second": known, "outcome": "met"},
+		"the same day": {"hold": "install", "first": {"value": "2026-03-02"}, "second": known, "outcome": "met"},
+		"after": {"hold": "install", "first": {"value": "2026-03-03"}, "second": known, "outcome": "not met"},
+		"after, known early": {"hold": "strip", "first": {"value": "2026-03-03"}, "second": known, "outcome": "not met"},
+		"first missing": {"hold": "install", "first": {"missing": "x"}, "second": known, "outcome": "not applicable"},
+		"second still to come": {"hold": "strip", "first": {"value": "2026-03-01"}, "second": open, "outcome": "not applicable"},
+		"second missing": {"hold": "mockup", "first": {"value": "2026-03-01"}, "second": open, "outcome": "unproven"},
+		"second missing later": {"hold": "install", "first": {"value": "2026-03-01"}, "second": open, "outcome": "unproven"},
 	}
-	judge.not_after("build.x", "build.y").outcome == c.outcome with input as at("install", {"x": c.first, "y": {"value": "2026-03-02"}})
+	judge.not_after("build.x", "build.y", "mockup").outcome == c.outcome with input as at(c.hold, {"x": c.first, "y": c.second})
 }
 
 test_closed_by[name] if {
