@@ -90,6 +90,8 @@ type probe struct {
 	known []bool     // per dimension
 	cells []*float64 // per slot its cell in a column, nil for a scalar
 	free  []axis     // what the search may move
+	ends  []axis     // what stands at one of its ends
+	pivot []axis     // what is held at each end in turn
 }
 
 // axis is one dimension that a search moves.
@@ -125,9 +127,20 @@ func (b *box) probe(dims []dim, sign float64) *probe {
 		case !d.known || d.Low == d.High:
 		case d.direction == Either:
 			p.free = append(p.free, axis{d.Range, i})
+		case d.direction == Ends:
+			p.ends = append(p.ends, axis{d.Range, i})
+		case d.direction == Pivot:
+			p.pivot = append(p.pivot, axis{d.Range, i})
 		case (d.direction == Rising) != (sign > 0):
 			p.point[i] = d.High
 		}
+	}
+	if len(p.pivot) > mostPivots {
+		panic(fmt.Sprintf("figures: %s: %d inputs of direction Pivot", b.figure.ID, len(p.pivot)))
+	}
+	if len(p.free) > 0 {
+		// What is promised of the ends holds with the others standing still.
+		p.free, p.ends, p.pivot = slices.Concat(p.free, p.ends, p.pivot), nil, nil
 	}
 	return p
 }

@@ -21,17 +21,19 @@ const (
 	edge           = 1e-6  // of the line: how near its end the slope is tested
 	sweeps         = 40    // at most, of one refinement
 	standstill     = 1e-14 // relative gain below which a refinement stops
+	mostPivots     = 6     // 2^6 ways to hold them
 )
 
 // minimum returns the lowest value of sign × Compute over dims: exact where it
 // lies at a corner of the box, to rounding at smooth interior turning points.
 // It is deterministic and takes a few thousand evaluations, more where a narrow
-// curved valley must be followed.
+// curved valley must be followed, and next to none where every input has a
+// direction.
 func (b *box) minimum(dims []dim, sign float64) float64 {
 	p := b.probe(dims, sign)
 	switch n := len(p.free); {
 	case n == 0:
-		return p.value()
+		return p.atEnds()
 	case n == 1:
 		_, y := scan(p.along(0), p.free[0].Range, lonePoints)
 		return y
@@ -44,6 +46,34 @@ func (b *box) minimum(dims []dim, sign float64) float64 {
 		}
 		return p.refine(starts, 1, coarsePoints)
 	}
+}
+
+// atEnds returns the lowest value with every axis at one of its ends: for each
+// way to hold the pivots, the others move one after the other until none gains.
+func (p *probe) atEnds() float64 {
+	lowest := math.Inf(1)
+	for way := range 1 << len(p.pivot) {
+		for i, a := range p.pivot {
+			p.point[a.dim] = a.step(way>>i&1, 2)
+		}
+		y := p.value()
+		for gained := true; gained; {
+			gained = false
+			for _, a := range p.ends {
+				at := p.point[a.dim]
+				if p.point[a.dim] = a.Low; at == a.Low {
+					p.point[a.dim] = a.High
+				}
+				if moved := p.value(); moved < y {
+					y, gained = moved, true
+				} else {
+					p.point[a.dim] = at
+				}
+			}
+		}
+		lowest = min(lowest, y)
+	}
+	return lowest
 }
 
 // start is a point on the free axes and its value.

@@ -250,6 +250,45 @@ func TestCentreOfGravityAgainstSwitchPoints(t *testing.T) {
 	}
 }
 
+// share is the part of a vehicle's mass on its front axle, where masses were
+// added: the figure that Ends and Pivot are made for.
+var share = figure(func(a figures.Args) float64 {
+	front, all := 400.0, 900.0
+	for i, m := range a.Column("m") {
+		front, all = front+m*(1-a.Column("x")[i]/a.At("L")), all+m
+	}
+	return front / all
+},
+	figures.Input{Name: "L", Path: "wheelbase", Direction: figures.Pivot},
+	figures.Input{Name: "m", Path: "masses.*.mass", Direction: figures.Ends},
+	figures.Input{Name: "x", Path: "masses.*.arm", Direction: figures.Falling},
+)
+
+// Every corner of the box is tried; the engine must find the same two.
+func TestEndsAgainstAllCorners(t *testing.T) {
+	const n = 5
+	for seed := range uint64(20) {
+		values, mass, arm := items(n, seed)
+		wheelbase := figures.Range{Low: 2.5, High: 2.9}
+		values.Leaves["wheelbase"] = figurestest.Between(wheelbase.Low, wheelbase.High)
+		low, high := math.Inf(1), math.Inf(-1)
+		end := func(r figures.Range, corner, bit int) float64 { return []float64{r.Low, r.High}[corner>>bit&1] }
+		for corner := range 1 << (2*n + 1) {
+			masses, arms := make([]float64, n), make([]float64, n)
+			for i := range n {
+				masses[i], arms[i] = end(mass[i], corner, i), end(arm[i], corner, n+i)
+			}
+			y := share.Compute(figures.NewArgs(
+				map[string]float64{"L": end(wheelbase, corner, 2*n)},
+				map[string][]float64{"m": masses, "x": arms}))
+			low, high = min(low, y), max(high, y)
+		}
+		r := one(t, share, values)
+		assert.Equal(t, low, r.Low)
+		assert.Equal(t, high, r.High)
+	}
+}
+
 // The smallest spread of some ranges is the gap between the highest low end
 // and the lowest high end, the largest from a low end to another's high end.
 func TestSpreadOfAColumn(t *testing.T) {

@@ -12,12 +12,20 @@ import (
 // Direction says how a figure moves when one input grows and the others stand still.
 type Direction int
 
-// Either leaves the engine to search inside the input's range; the other two
-// promise that the extremes lie at its ends.
 const (
+	// Either leaves the engine to search inside the input's range.
 	Either Direction = iota
+	// Rising and Falling promise that the extremes lie at the ends, and at which.
 	Rising
 	Falling
+	// Ends promises that the extremes lie at the ends; at which depends on the
+	// other inputs. With the inputs of direction Pivot held, moving one of these
+	// after the other to its better end must lead to the extreme, as it does for
+	// sums of products, and for their ratio where the divisor keeps its sign.
+	Ends
+	// Pivot promises the same of the ends, but not of the way there: both are
+	// tried with everything else. A figure has few of them.
+	Pivot
 )
 
 // Bounds is the closed interval of SI values for which a formula holds.

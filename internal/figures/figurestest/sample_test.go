@@ -21,6 +21,17 @@ func column(f func(m, x []float64) float64) func(figures.Args) float64 {
 	return func(a figures.Args) float64 { return f(a.Column("m"), a.Column("x")) }
 }
 
+// valleys is lowest where both x and y are 1, and low where both are 0: from
+// there moving one of them alone leads uphill.
+func valleys(a figures.Args) float64 {
+	x, y := a.At("x"), a.At("y")
+	return x + y - 3*x*y
+}
+
+func saddle(x, y figures.Direction) []figures.Input {
+	return []figures.Input{bounded(input("x", "x", x), 0, 1), bounded(input("y", "y", y), 0, 1)}
+}
+
 // A figure with a wrong direction must not slip through.
 func TestSampleNotices(t *testing.T) {
 	for _, f := range []*figures.Figure{
@@ -42,6 +53,14 @@ func TestSampleNotices(t *testing.T) {
 				}
 				return sum
 			}),
+		}, {
+			ID:      "wrong.turn",
+			Inputs:  []figures.Input{bounded(input("x", "x", figures.Ends), 0, 1)},
+			Compute: func(a figures.Args) float64 { return a.At("x") * (1 - a.At("x")) },
+		}, {
+			ID:      "wrong.valley",
+			Inputs:  saddle(figures.Ends, figures.Ends),
+			Compute: valleys,
 		},
 	} {
 		if sample(f, 1000) == nil {
@@ -97,6 +116,24 @@ func TestSample(t *testing.T) {
 				}
 				return moment / total
 			}),
+		}, {
+			ID:     "sample.shift",
+			Inputs: []figures.Input{bounded(input("L", "wheelbase", figures.Pivot), 1, 10), input("m", "masses.*.m", figures.Ends), bounded(input("x", "masses.*.x", figures.Falling), -3, 15)},
+			Compute: func(a figures.Args) float64 {
+				sum := 0.0
+				for i, m := range a.Column("m") {
+					sum += m * (1 - a.Column("x")[i]/a.At("L"))
+				}
+				return sum
+			},
+		}, {
+			ID:      "sample.valleys",
+			Inputs:  saddle(figures.Pivot, figures.Ends),
+			Compute: valleys,
+		}, {
+			ID:      "sample.search with ends",
+			Inputs:  append(saddle(figures.Pivot, figures.Ends), bounded(input("z", "z", figures.Either), -1, 2)),
+			Compute: func(a figures.Args) float64 { return valleys(a) * a.At("z") * (1 - a.At("z")) },
 		}, {
 			ID:      "sample.spread",
 			Inputs:  []figures.Input{nonEmpty(input("m", "loads.*.m", figures.Either)), input("x", "loads.*.m", figures.Either)},

@@ -24,8 +24,8 @@ func AxleLoadRear(rear, wheelbase float64, changes []Item) float64 {
 }
 
 var (
-	frontWay = way{front: figures.Rising, behind: figures.Falling}
-	rearWay  = way{rear: figures.Rising, behind: figures.Rising}
+	frontWay = way{front: figures.Rising, added: figures.Ends, behind: figures.Falling, wheelbase: figures.Pivot}
+	rearWay  = way{rear: figures.Rising, added: figures.Ends, behind: figures.Rising, wheelbase: figures.Pivot}
 )
 
 var axleLoadFront = &figures.Figure{

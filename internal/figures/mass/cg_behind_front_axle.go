@@ -19,7 +19,7 @@ var cgBehindFrontAxle = &figures.Figure{
 	Formula: "a = R'·L / (F' + R')",
 	Inputs: inputs(loadOf{front: true, rear: true, positions: true},
 		// R'·L is the moment (RL + RR)·L + Σ m·x, which grows with L.
-		way{front: figures.Falling, rear: figures.Rising, behind: figures.Rising, wheelbase: figures.Rising}),
+		way{front: figures.Falling, rear: figures.Rising, added: figures.Ends, behind: figures.Rising, wheelbase: figures.Rising}),
 	Conditions: stands(total, axleLoadFront, axleLoadRear),
 	Source:     statics,
 	Compute: func(a figures.Args) float64 {

@@ -19,7 +19,7 @@ func stands(total, front, rear *figures.Figure) []figures.Condition {
 	}
 }
 
-var shareWay = way{front: figures.Rising, rear: figures.Falling, behind: figures.Falling}
+var shareWay = way{front: figures.Rising, rear: figures.Falling, added: figures.Ends, behind: figures.Falling, wheelbase: figures.Pivot}
 
 var frontShare = &figures.Figure{
 	ID:         "mass.front_share",

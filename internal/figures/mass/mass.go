@@ -41,7 +41,9 @@ var statics = figures.Source{
 }
 
 // way says how a figure moves with what it is made of. A mass can shift a load
-// either way, by where it lies: ahead of the front axle it lightens the rear.
+// up or down, by where it lies: ahead of the front axle it lightens the rear.
+// With the wheelbase held, the loads are sums over masses, and shares and
+// centres of gravity are ratios of such sums to the total.
 type way struct {
 	front, rear figures.Direction // load on a wheel of that axle, as weighed
 	added       figures.Direction // mass of what goes in; what comes out is opposite

@@ -83,10 +83,14 @@ func TestPathsAreInTheSchema(t *testing.T) {
 			if !assert.True(t, ok, "%s: no %s in the schema", f.ID, in.Path) {
 				continue
 			}
-			for _, word := range leaf.Words {
+			var words []string
+			if len(leaf.AnyOf) > 0 {
+				words = leaf.AnyOf[0].Enum
+			}
+			for _, word := range words {
 				assert.Contains(t, in.Choices, word, "%s: %s", f.ID, in.Path)
 			}
-			assert.Len(t, in.Choices, len(leaf.Words), "%s: %s", f.ID, in.Path)
+			assert.Len(t, in.Choices, len(words), "%s: %s", f.ID, in.Path)
 		}
 	}
 }
@@ -98,7 +102,7 @@ type node struct {
 	Properties map[string]node `json:"properties"`
 	Items      *node           `json:"items"`
 	AnyOf      []node          `json:"anyOf"`
-	Words      []string        `json:"x-words"`
+	Enum       []string        `json:"enum"`
 }
 
 // leaf follows a path; a star stands for the items of a list.
