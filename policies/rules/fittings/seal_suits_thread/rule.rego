@@ -47,10 +47,8 @@ _threads(id) := [
 # even against a thread that seals by itself; else the outer one.
 _deciding(id) := unknown[0] if {
 	unknown := [t | some t in _threads(id); count(judge.lacks(t)) > 0]
-	count(unknown) > 0
 } else := sealed[0] if {
 	sealed := [t | some t in _threads(id); judge.holds(t, "thread")]
-	count(sealed) > 0
 } else := _threads(id)[1]
 
 findings contains judge.allowed(
