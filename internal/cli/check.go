@@ -12,7 +12,7 @@ import (
 
 	"trialfit/internal/check"
 	"trialfit/internal/manifest"
-	"trialfit/internal/report/json"
+	"trialfit/internal/report"
 	"trialfit/internal/report/text"
 	"trialfit/internal/rulebook"
 	"trialfit/internal/verdict"
@@ -25,6 +25,7 @@ type checkFlags struct {
 	writes    []string
 	inputOnly bool
 	record    bool
+	watch     bool
 }
 
 // judging holds the flags that say how a build is judged.
@@ -35,6 +36,15 @@ func (j *judging) register(cmd *cobra.Command) {
 	cmd.Flags().StringVar(&j.region, "region", "", "judge for this region instead of the one in the manifest")
 	cmd.Flags().StringVar(&j.today, "today", "", "judge as of this date, as 2026-11-25; default is the clock's date")
 	cmd.Flags().StringVar(&j.blockOn, "block-on", "must", "lowest level that blocks: must or should")
+	complete(cmd, "hold", rulebook.HoldPoints...)
+	complete(cmd, "block-on", "must", "should")
+}
+
+// complete offers words for a flag to the shell.
+func complete(cmd *cobra.Command, flag string, words ...string) {
+	if err := cmd.RegisterFlagCompletionFunc(flag, cobra.FixedCompletions(words, cobra.ShellCompDirectiveNoFileComp)); err != nil {
+		panic(err) // the flag is not declared: a mistake here
+	}
 }
 
 func (j *judging) options() (check.Options, error) {
@@ -63,18 +73,26 @@ func (a *app) checkCommand() *cobra.Command {
 Folders are searched for manifests, whose names end in ` + manifest.Suffix + `; "-" reads one
 from standard input, its evidence below --root.
 
+--write adds a report for a program: json, sarif, junit, markdown (a job
+summary) or annotations (workflow commands). With "-" as its file it is printed
+in place of the text.
+
 Exit status: 0 every build passes, 1 at least one does not, 2 something could
 not be run.`,
 		Example: "  trialfit check examples/patrol-truck/patrol-truck.build.yaml",
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if f.watch {
+				return a.watch(cmd, args, f)
+			}
 			return a.check(cmd, args, f)
 		},
 	}
 	f.register(cmd)
 	cmd.Flags().StringVar(&f.root, "root", ".", "folder of the evidence for a manifest read from standard input")
 	cmd.Flags().BoolVar(&f.all, "all", false, "print every finding, those met too")
-	cmd.Flags().StringArrayVar(&f.writes, "write", nil, "also write a report, as FORMAT=FILE; formats: json")
+	cmd.Flags().StringArrayVar(&f.writes, "write", nil, "also write a report, as FORMAT=FILE; formats: "+formatNames())
 	cmd.Flags().BoolVar(&f.inputOnly, "input-only", false, "print the document the rules see, judge nothing")
+	cmd.Flags().BoolVar(&f.watch, "watch", false, "check again whenever a file beside the manifests is saved")
 	cmd.Flags().BoolVar(&f.record, "record-digests", false, "record the digests of the evidence files, then judge")
 	return cmd
 }
@@ -99,6 +117,9 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 	if err != nil {
 		return err
 	}
+	if f.inputOnly && len(outputs) > 0 {
+		return errors.New("--input-only judges nothing: there is no report to --write")
+	}
 	c, err := a.checker(f.judging)
 	if err != nil {
 		return err
@@ -116,7 +137,7 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 			fmt.Fprintf(cmd.ErrOrStderr(), "recorded %s\n", name)
 		}
 	}
-	var judged []json.Judged
+	var judged []report.Build
 	for _, m := range manifests {
 		if f.inputOnly {
 			if err := printInput(cmd.OutOrStdout(), c, m); err != nil {
@@ -132,14 +153,25 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 		case err != nil:
 			return err
 		default:
-			judged = append(judged, json.Judged{Report: r, Items: items(c, r)})
+			judged = append(judged, report.Build{Report: r, Items: items(c, r)})
+			r.Input = nil // the largest part, and no report needs it
 		}
 	}
-	if err := printAll(cmd, judged, len(problems), text.Options{All: f.all, Given: f.today != "", Spreads: c.Book.Spreads()}); err != nil {
-		return err
+	run := report.Run{Builds: judged, Unread: unread(problems)}
+	spreads := c.Book.Spreads()
+	if !slices.ContainsFunc(outputs, func(o output) bool { return o.file == stdout }) {
+		if err := printAll(cmd, run, text.Options{All: f.all, Given: f.today != "", Spreads: spreads}); err != nil {
+			return err
+		}
 	}
 	for _, o := range outputs {
-		if err := o.write(func(w io.Writer) error { return json.Write(w, judged, c.Book.Spreads()) }); err != nil {
+		content := func(w io.Writer) error { return o.write(w, run, spreads) }
+		if o.file == stdout {
+			err = content(cmd.OutOrStdout())
+		} else {
+			err = save(o.file, content)
+		}
+		if err != nil {
 			return err
 		}
 	}
@@ -192,29 +224,40 @@ func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
 	return err
 }
 
-func printAll(cmd *cobra.Command, judged []json.Judged, unreadable int, o text.Options) error {
+func printAll(cmd *cobra.Command, run report.Run, o text.Options) error {
 	out := cmd.OutOrStdout()
 	o.Width, o.Emphasis = width(out), emphasis(out)
-	reports := make([]*check.Report, len(judged))
-	for i, j := range judged {
-		reports[i] = j.Report
+	for i, b := range run.Builds {
 		if i > 0 {
 			fmt.Fprint(out, "\n", strings.Repeat("─", 40), "\n\n")
 		}
-		if err := text.Write(out, j.Report, j.Items, o); err != nil {
+		if err := text.Write(out, b, o); err != nil {
 			return err
 		}
 	}
-	if len(judged)+unreadable > 1 && len(judged) > 0 {
-		fmt.Fprintln(out)
-		return text.Total(out, reports, unreadable)
+	if len(run.Builds)+len(run.Unread) > 1 && len(run.Builds) > 0 {
+		_, err := fmt.Fprintf(out, "\n%s\n", run.Total())
+		return err
 	}
 	return nil
 }
 
+// unread gives each report the problems of the builds it can't tell of.
+func unread(problems []error) []manifest.Problems {
+	var all []manifest.Problems
+	for _, err := range problems {
+		var told manifest.Problems
+		if !errors.As(err, &told) {
+			told = manifest.Problems{{Message: err.Error()}}
+		}
+		all = append(all, told)
+	}
+	return all
+}
+
 // outcome tells the problems and chooses the exit code: what could not be
 // judged weighs more than what did not pass.
-func outcome(cmd *cobra.Command, judged []json.Judged, problems []error) error {
+func outcome(cmd *cobra.Command, judged []report.Build, problems []error) error {
 	for _, p := range problems {
 		fmt.Fprintln(cmd.ErrOrStderr(), p)
 	}

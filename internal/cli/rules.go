@@ -70,6 +70,13 @@ func (a *app) rulesShow() *cobra.Command {
 		Use:   "show ID",
 		Short: "Say everything about one rule",
 		Args:  cobra.ExactArgs(1),
+		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+			book, err := a.book()
+			if err != nil {
+				return nil, cobra.ShellCompDirectiveError
+			}
+			return slices.Sorted(maps.Keys(book.Rules)), cobra.ShellCompDirectiveNoFileComp
+		},
 		RunE: func(cmd *cobra.Command, args []string) error {
 			book, err := a.book()
 			if err != nil {
@@ -144,7 +151,7 @@ data.` + strings.ReplaceAll(rulebook.Query, "/", ".") + `, for the document that
 				return err
 			}
 			if out != "" {
-				return output{"bundle", out}.write(book.WriteBundle)
+				return save(out, book.WriteBundle)
 			}
 			if f, ok := cmd.OutOrStdout().(*os.File); ok && term.IsTerminal(int(f.Fd())) {
 				return fmt.Errorf("a bundle is not text: name a file with --out, or redirect standard output")

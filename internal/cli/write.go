@@ -5,34 +5,78 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
+
+	"trialfit/internal/report"
+	"trialfit/internal/report/annotations"
+	"trialfit/internal/report/json"
+	"trialfit/internal/report/junit"
+	"trialfit/internal/report/markdown"
+	"trialfit/internal/report/sarif"
+	"trialfit/internal/rulebook"
 )
 
 // output is one --write FORMAT=FILE.
-type output struct{ format, file string }
+type output struct {
+	format
+	file string
+}
 
-var formats = []string{"json"}
+type format struct {
+	name  string
+	write func(io.Writer, report.Run, []*rulebook.Limit) error
+}
+
+// formats are the reports that can be written, by the name they are asked for.
+var formats = []format{
+	{"json", json.Write},
+	{"sarif", run(sarif.Write)},
+	{"junit", run(junit.Write)},
+	{"markdown", run(markdown.Write)},
+	{"annotations", run(annotations.Write)},
+}
+
+// run is the writer of a format that does not list the default spreads.
+func run(write func(io.Writer, report.Run) error) func(io.Writer, report.Run, []*rulebook.Limit) error {
+	return func(w io.Writer, r report.Run, _ []*rulebook.Limit) error { return write(w, r) }
+}
+
+func formatNames() string {
+	names := make([]string, len(formats))
+	for i, f := range formats {
+		names[i] = f.name
+	}
+	return strings.Join(names, ", ")
+}
+
+// stdout as a FILE puts a report in the place of the text.
+const stdout = "-"
 
 func parseWrites(flags []string) ([]output, error) {
 	outputs := make([]output, len(flags))
 	for i, flag := range flags {
-		format, file, ok := strings.Cut(flag, "=")
+		name, file, ok := strings.Cut(flag, "=")
 		if !ok || file == "" {
 			return nil, fmt.Errorf("--write %q names no file: write it as FORMAT=FILE", flag)
 		}
-		if format != "json" {
-			return nil, fmt.Errorf("--write %q: no format is called %q; there is %s", flag, format, strings.Join(formats, ", "))
+		n := slices.IndexFunc(formats, func(f format) bool { return f.name == name })
+		if n < 0 {
+			return nil, fmt.Errorf("--write %q: no format is called %q; there is %s", flag, name, formatNames())
 		}
-		outputs[i] = output{format, file}
+		if slices.ContainsFunc(outputs[:i], func(o output) bool { return o.file == file }) {
+			return nil, fmt.Errorf("--write %q: %s is written once only", flag, file)
+		}
+		outputs[i] = output{formats[n], file}
 	}
 	return outputs, nil
 }
 
-// write writes the whole file or none of it.
-func (o output) write(content func(io.Writer) error) (err error) {
-	f, err := os.CreateTemp(filepath.Dir(o.file), ".trialfit-*")
+// save writes the whole file or none of it.
+func save(file string, content func(io.Writer) error) (err error) {
+	f, err := os.CreateTemp(filepath.Dir(file), ".trialfit-*")
 	if err != nil {
-		return fmt.Errorf("writing %s: %w", o.file, err)
+		return fmt.Errorf("writing %s: %w", file, err)
 	}
 	defer func() {
 		if err != nil {
@@ -44,13 +88,13 @@ func (o output) write(content func(io.Writer) error) (err error) {
 		return err
 	}
 	if err := f.Chmod(0o644); err != nil {
-		return fmt.Errorf("writing %s: %w", o.file, err)
+		return fmt.Errorf("writing %s: %w", file, err)
 	}
 	if err := f.Close(); err != nil {
-		return fmt.Errorf("writing %s: %w", o.file, err)
+		return fmt.Errorf("writing %s: %w", file, err)
 	}
-	if err := os.Rename(f.Name(), o.file); err != nil {
-		return fmt.Errorf("writing %s: %w", o.file, err)
+	if err := os.Rename(f.Name(), file); err != nil {
+		return fmt.Errorf("writing %s: %w", file, err)
 	}
 	return nil
 }

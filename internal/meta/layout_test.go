@@ -32,14 +32,19 @@ func TestTopLevel(t *testing.T) {
 var layers = [][]string{
 	{"internal/quantity", "internal/thread", "internal/evidence", "schemas", "policies", "internal/report/wording", "internal/meta"},
 	{"internal/schema", "internal/figures"},
-	{"internal/figures/mass", "internal/figures/electrical", "internal/figures/fittings", "internal/figures/figurestest"},
+	{
+		"internal/figures/air", "internal/figures/electrical", "internal/figures/fittings", "internal/figures/gearing",
+		"internal/figures/hydraulics", "internal/figures/lifting", "internal/figures/mass", "internal/figures/figurestest",
+	},
 	{"internal/figures/sheet", "internal/manifest"},
 	{"internal/rulebook"},
 	{"internal/input"},
 	{"internal/verdict"},
 	{"internal/check"},
-	{"internal/report/text", "internal/report/json", "internal/rulecase", "internal/generate", "internal/parity", "internal/mutation"},
-	{"internal/report/figuresheet"},
+	{"internal/report"},
+	{"internal/report/text", "internal/report/json", "internal/report/junit", "internal/report/markdown", "internal/report/annotations", "internal/report/reporttest"},
+	{"internal/start", "internal/rulecase", "internal/generate", "internal/parity", "internal/mutation"},
+	{"internal/report/figuresheet", "internal/report/sarif"},
 	{"internal/cli"},
 	{"cmd/trialfit"},
 }

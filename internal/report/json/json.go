@@ -7,20 +7,22 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"slices"
 
-	"trialfit/internal/check"
+	"trialfit/internal/report"
 	"trialfit/internal/report/wording"
 	"trialfit/internal/rulebook"
-	"trialfit/internal/verdict"
 )
 
 // Version of the report form.
 const Version = 1
 
 type document struct {
-	Version  int     `json:"trialfit_report"`
-	Builds   []build `json:"builds"`
-	Deferral string  `json:"deferral"`
+	Version int     `json:"trialfit_report"`
+	Builds  []build `json:"builds"`
+	// Problems are the faults of manifests that could not be judged.
+	Problems []problem `json:"problems"`
+	Deferral string    `json:"deferral"`
 }
 
 type build struct {
@@ -33,6 +35,13 @@ type build struct {
 	Regions  []rulebook.Region `json:"regions"`
 	// Verdict is the decision of the rules, byte for byte what another OPA server gives.
 	Verdict json.RawMessage `json:"verdict"`
+}
+
+type problem struct {
+	File    string `json:"file"`
+	Line    int    `json:"line"`
+	Column  int    `json:"column"`
+	Message string `json:"message"`
 }
 
 type finding struct {
@@ -63,16 +72,10 @@ type spread struct {
 	Source string `json:"source"`
 }
 
-// Judged is one report with its findings explained.
-type Judged struct {
-	Report *check.Report
-	Items  []verdict.Item
-}
-
-// Write writes the reports, in the order given, with the default spreads in force.
-func Write(w io.Writer, judged []Judged, spreads []*rulebook.Limit) error {
-	doc := document{Version: Version, Builds: []build{}, Deferral: wording.Deferral}
-	for _, j := range judged {
+// Write writes the builds, in the order given, with the default spreads in force.
+func Write(w io.Writer, run report.Run, spreads []*rulebook.Limit) error {
+	doc := document{Version: Version, Builds: []build{}, Problems: []problem{}, Deferral: wording.Deferral}
+	for _, j := range run.Builds {
 		sum := sha256.Sum256(j.Report.Manifest.Data)
 		b := build{
 			Build: j.Report.Manifest.Name(), File: j.Report.Manifest.File, SHA256: hex.EncodeToString(sum[:]),
@@ -92,6 +95,9 @@ func Write(w io.Writer, judged []Judged, spreads []*rulebook.Limit) error {
 			b.Spreads = append(b.Spreads, spread{l.Path, l.Value.Text, l.Source})
 		}
 		doc.Builds = append(doc.Builds, b)
+	}
+	for _, p := range slices.Concat(run.Unread...) {
+		doc.Problems = append(doc.Problems, problem{p.File, p.Line, p.Column, p.Message})
 	}
 	enc := json.NewEncoder(w)
 	enc.SetIndent("", "  ")
