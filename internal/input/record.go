@@ -9,7 +9,6 @@ import (
 	"trialfit/internal/manifest"
 	"trialfit/internal/quantity"
 	"trialfit/internal/schema"
-	"trialfit/internal/thread"
 )
 
 func number(x float64) json.Number { return json.Number(quantity.Canonical(x)) }
@@ -71,13 +70,16 @@ func leaf(n *manifest.Node) map[string]any {
 	}
 	switch {
 	case n.Shape.Leaf == schema.LeafThread:
-		threadParts(out, *v.Thread)
+		out["value"] = v.Thread.Name()
 	case v.Bool != nil:
 		out["value"] = *v.Bool
 	case v.Refs != nil:
 		out["value"] = v.Refs
 	case !v.Numeric:
 		out["value"] = v.Text
+	}
+	for _, p := range parts(n) {
+		out[p.name] = p.record(n)
 	}
 	return out
 }
@@ -91,34 +93,6 @@ func ranged(low, high float64, kind quantity.Kind) map[string]any {
 	out := map[string]any{}
 	span(out, low, high, kind)
 	return out
-}
-
-func threadParts(out map[string]any, t thread.Thread) {
-	out["value"] = t.Name()
-	out["standard"] = word(t.Standard)
-	out["size"] = word(t.Size)
-	out["gender"] = word(t.Gender)
-	out["seal"] = word(t.Seal)
-	for _, part := range threadNumbers(t) {
-		out[part.name] = ranged(part.si, part.si, part.kind)
-	}
-}
-
-type threadNumber struct {
-	name string
-	si   float64
-	kind quantity.Kind
-}
-
-func threadNumbers(t thread.Thread) []threadNumber {
-	return []threadNumber{
-		{"major", t.Major, quantity.Length},
-		{"pitch", t.Pitch, quantity.Length},
-		{"angle", t.Angle, quantity.Angle},
-		{"taper", t.Taper, quantity.Ratio},
-		{"engagement", t.Engagement, quantity.Length},
-		{"per_inch", t.PerInch, quantity.Ratio},
-	}
 }
 
 func word(s string) map[string]any {

@@ -24,6 +24,9 @@ func ref(name string) object { return object{"$ref": "#/$defs/" + name} }
 
 func anyOf(options ...object) object { return object{"anyOf": options} }
 
+// maybe is what a place holds that may be missing or none.
+func maybe(kind string) object { return anyOf(ref("missing"), ref("none"), ref(kind)) }
+
 const idPattern = "^[a-z0-9][a-z0-9-]*$"
 
 // byID is a list as rules see it: an object by item id.
@@ -76,6 +79,8 @@ func Schema(shape *schema.Shape, all []*figures.Figure) ([]byte, error) {
 		"ids":      closed(with(object{"value": texts}), "value", "basis", "text"),
 		"part":     closed(with(span, object{"value": text})),
 		"thread":   closed(with(threadParts), "value", "basis", "text"),
+		"tyre":     closed(with(object{"value": text, "diameter": maybe("part")}), "value", "basis", "text", "diameter"),
+		"vin":      closed(with(object{"value": text, "check_digit": maybe("boolean"), "model_year": maybe("part")}), "value", "basis", "text", "check_digit", "model_year"),
 		"shown":    anyOf(ref("quantity"), ref("word")),
 		"figure": anyOf(
 			closed(object{"subject": text, "low": number, "high": number, "unit": text, "kind": text, "basis": basis, "inputs": texts}, "subject", "low", "high", "unit", "kind", "basis", "inputs"),
@@ -110,14 +115,14 @@ func shapeSchema(s *schema.Shape) object {
 		kind = "quantity"
 	case schema.LeafBoolean:
 		kind = "boolean"
-	case schema.LeafThread:
-		kind = "thread"
+	case schema.LeafThread, schema.LeafTyre, schema.LeafVIN:
+		kind = s.Leaf
 	case schema.LeafRefs:
 		kind = "ids"
 	case schema.LeafShown:
 		kind = "shown"
 	}
-	return anyOf(ref("missing"), ref("none"), ref(kind))
+	return maybe(kind)
 }
 
 func fieldsSchema(s *schema.Shape) object {

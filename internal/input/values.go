@@ -10,12 +10,12 @@ import (
 // Values lets figures look their inputs up in a manifest.
 type Values struct{ Manifest *manifest.Manifest }
 
-// Leaf returns the leaf at a manifest path, or the number of a thread's part
-// at a path that ends in one.
+// Leaf returns the leaf at a manifest path, or the number of a leaf's part at a
+// path that ends in one.
 func (v Values) Leaf(path string) figures.Leaf {
 	n := v.Manifest.Node(path)
 	if n == nil {
-		return v.threadPart(path)
+		return v.part(path)
 	}
 	l := figures.Leaf{Path: path, State: state(n.State)}
 	if n.Value == nil {
@@ -33,19 +33,19 @@ func (v Values) Leaf(path string) figures.Leaf {
 	return l
 }
 
-func (v Values) threadPart(path string) figures.Leaf {
+func (v Values) part(path string) figures.Leaf {
 	leaf := figures.Leaf{Path: path}
 	cut := strings.LastIndexByte(path, '.')
 	if cut < 0 {
 		return leaf
 	}
 	n := v.Manifest.Node(path[:cut])
-	if n == nil || n.Value == nil || n.Value.Thread == nil {
+	if n == nil || n.Value == nil {
 		return leaf
 	}
-	for _, part := range threadNumbers(*n.Value.Thread) {
-		if part.name == path[cut+1:] {
-			leaf.State, leaf.Low, leaf.High = figures.Given, part.si, part.si
+	for _, p := range parts(n) {
+		if p.name == path[cut+1:] {
+			leaf.State, leaf.Low, leaf.High = state(p.state), p.si, p.si
 		}
 	}
 	return leaf

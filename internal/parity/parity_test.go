@@ -65,7 +65,14 @@ func TestDecisions(t *testing.T) {
 	cases, err := rulecase.Load(os.DirFS("../../policies"))
 	require.NoError(t, err)
 	require.NotEmpty(t, cases)
+	seen := map[string]bool{}
 	for _, c := range cases {
+		// By hand one case for each outcome of each rule tells enough; CI posts all.
+		key := c.Rule + " " + c.Outcome
+		if seen[key] && os.Getenv("CI") != "true" {
+			continue
+		}
+		seen[key] = true
 		same(c.Rule+"/"+c.Name, func(t *testing.T) (*check.Report, error) {
 			return c.Run(t.Context(), base, t.TempDir())
 		})

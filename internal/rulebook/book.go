@@ -13,6 +13,8 @@ import (
 	"sync"
 	"time"
 
+	"github.com/open-policy-agent/opa/v1/ast"
+
 	"trialfit/internal/figures"
 	"trialfit/internal/schema"
 	"trialfit/policies"
@@ -35,8 +37,34 @@ type Book struct {
 	sources     []source
 	patience    time.Duration
 
-	preparing sync.Mutex // guards prepared
-	prepared  map[string]*Evaluator
+	ready *ready
+}
+
+// ready holds what was made for a chain of regions, by the codes of the chain.
+// Books that judge by fewer rules share the compilers.
+type ready struct {
+	sync.Mutex
+	compilers  map[string]*ast.Compiler
+	evaluators map[string]*Evaluator
+}
+
+func newReady() *ready {
+	return &ready{compilers: map[string]*ast.Compiler{}, evaluators: map[string]*Evaluator{}}
+}
+
+// Only returns a book that judges by the rules named and no others. It shares
+// what is compiled: a rule alone is judged in a fraction of the time of all.
+func (b *Book) Only(ids ...string) *Book {
+	only := *b
+	only.Rules = map[string]*Meta{}
+	for _, id := range ids {
+		only.Rules[id] = b.Rules[id]
+	}
+	b.ready.Lock()
+	defer b.ready.Unlock()
+	only.ready = newReady()
+	maps.Copy(only.ready.compilers, b.ready.compilers)
+	return &only
 }
 
 // Open loads the shipped pack and the local packs in the given folders. The
@@ -79,7 +107,7 @@ func newBook() *Book {
 		limits:   map[string]*Limit{},
 		regions:  map[string]*Region{},
 		patience: patience,
-		prepared: map[string]*Evaluator{},
+		ready:    newReady(),
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"sync"
 	"testing"
 
+	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/bundle"
 	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/stretchr/testify/require"
@@ -34,7 +35,7 @@ func TestBundle(t *testing.T) {
 	roots := *read.Manifest.Roots
 	for _, m := range read.Modules {
 		require.False(t, strings.HasSuffix(m.Path, "_test.rego"), m.Path)
-		require.Contains(t, roots, path.Base(strings.Split(strings.TrimPrefix(m.Parsed.Package.Path.String(), "data."), ".")[0]))
+		require.Contains(t, roots, string(m.Parsed.Package.Path[1].Value.(ast.String)))
 	}
 	for _, f := range read.Raw {
 		require.Contains(t, []string{".rego", ".json", ".manifest"}, path.Ext(f.Path), f.Path)
@@ -99,5 +100,5 @@ func TestConcurrentUse(t *testing.T) {
 		require.NoError(t, faults[i])
 		require.Equal(t, string(decisions[i%2]), string(decisions[i]), "same input, same bytes")
 	}
-	require.Len(t, b.prepared, 2)
+	require.Len(t, b.ready.evaluators, 2)
 }

@@ -40,14 +40,18 @@ func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) 
 		codes[i] = r.Code
 	}
 	key := strings.Join(codes, " ")
-	b.preparing.Lock()
-	defer b.preparing.Unlock()
-	if e, ok := b.prepared[key]; ok {
+	b.ready.Lock()
+	defer b.ready.Unlock()
+	if e, ok := b.ready.evaluators[key]; ok {
 		return e, nil
 	}
-	compiler, err := b.compiler(codes)
-	if err != nil {
-		return nil, err
+	compiler, ok := b.ready.compilers[key]
+	if !ok {
+		var err error
+		if compiler, err = b.compiler(codes); err != nil {
+			return nil, err
+		}
+		b.ready.compilers[key] = compiler
 	}
 	data, err := b.data()
 	if err != nil {
@@ -63,7 +67,7 @@ func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) 
 		return nil, fmt.Errorf("preparing the rules: %s", oneLine(err))
 	}
 	e := &Evaluator{query, b}
-	b.prepared[key] = e
+	b.ready.evaluators[key] = e
 	return e, nil
 }
 

@@ -98,6 +98,21 @@ func (c Case) Run(ctx context.Context, base *check.Checker, dir string) (*check.
 	return r, base.Judge(ctx, r)
 }
 
+// Alone returns a checker that judges by the rule alone, and by the questions
+// it collects.
+func Alone(base *check.Checker, rule string) *check.Checker {
+	meta := base.Book.Rules[rule]
+	ids := []string{rule}
+	for id, m := range base.Book.Rules {
+		if meta.Collects != "" && m.Question != nil && m.Region == meta.Region {
+			ids = append(ids, id)
+		}
+	}
+	out := *base
+	out.Book = base.Book.Only(ids...)
+	return &out
+}
+
 // Prepare assembles the input document of the case without judging it, with
 // its evidence laid out in dir.
 func (c Case) Prepare(base *check.Checker, dir string) (*check.Report, error) {

@@ -31,6 +31,10 @@ func (s *Shape) expects() string {
 		return "a date such as 2026-05-14"
 	case LeafThread:
 		return `a thread such as "1/2 NPT internal"`
+	case LeafTyre:
+		return `a tyre size such as "265/75R16"`
+	case LeafVIN:
+		return "a vehicle identification number"
 	case LeafID:
 		return "an id: letters a to z, digits and hyphens"
 	case LeafVersion:
@@ -75,12 +79,12 @@ func (s *Shape) Refusal(v any, kind quantity.Kind) string {
 	case LeafShown:
 		_, isFlag := v.(bool)
 		isText = isText || isNumber || isFlag
-	case LeafText:
+	case LeafText, LeafTyre, LeafVIN:
 		if s.Ref != "" {
 			return idRefusal(v)
 		}
 		if !isText && v != nil {
-			return fmt.Sprintf("found %s, needed text: write it in quotes, %q", show(v), show(v))
+			return fmt.Sprintf("found %s, needed %s: write it in quotes, %q", show(v), s.expects(), show(v))
 		}
 	}
 	if isText {

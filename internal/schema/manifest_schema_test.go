@@ -45,7 +45,7 @@ func TestWrittenInTheStandard(t *testing.T) {
 }
 
 // keywords are those of our own, as the package documents them.
-var keywords = []string{"x-leaf", "x-quantity", "x-exact", "x-ref", "x-joints", "x-kinds", "x-quantity-of"}
+var keywords = []string{"x-leaf", "x-quantity", "x-exact", "x-ref", "x-joints", "x-kinds", "x-quantity-of", "x-reader"}
 
 // TestEverySubschema looks at every object of the file.
 func TestEverySubschema(t *testing.T) {

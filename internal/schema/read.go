@@ -52,6 +52,7 @@ func (r *reader) shape(name string, o *object) (*Shape, error) {
 		Exact:  o.flag("x-exact"),
 		Ref:    o.str("x-ref"),
 		Joints: o.strings("x-joints"),
+		Reader: o.str("x-reader"),
 	}
 	s.describe(o)
 	body, err := r.body(o, s)

@@ -5,7 +5,8 @@
 // Keywords of our own begin with "x-": x-leaf (what a value is), x-quantity
 // (its kind), x-exact (a plate or trade size: no default spread, no basis
 // needed), x-ref (the list its ids come from), x-joints (the fields that form
-// a chain), x-kinds and x-quantity-of (a kind that a sibling names).
+// a chain), x-kinds and x-quantity-of (a kind that a sibling names), x-reader
+// (what reads a leaf: figure, rule, judge or document).
 package schema
 
 import (
@@ -35,6 +36,8 @@ const (
 	LeafBoolean  = "boolean"
 	LeafDate     = "date"
 	LeafThread   = "thread"
+	LeafTyre     = "tyre" // a size code
+	LeafVIN      = "vin"
 	LeafID       = "id"   // the item's own id
 	LeafRefs     = "refs" // ids of items elsewhere
 	LeafShown    = "shown"
@@ -68,6 +71,9 @@ type Shape struct {
 	QuantityOf string
 	Kinds      map[string]quantity.Kind
 	Words      []string
+	// Reader says what reads the leaf: a figure, a rule, the judge itself, or
+	// only a document.
+	Reader string
 	// Ref is the list that ids in this leaf come from.
 	Ref string
 	// Long says that the long form is accepted: value, basis, evidence.
@@ -104,6 +110,14 @@ var Joints = &Shape{
 // ThreadParts are the parts of a thread that figures and rules can name below it.
 var ThreadParts = []string{"standard", "size", "gender", "seal", "major", "pitch", "angle", "taper", "engagement", "per_inch"}
 
+// Parts are the parts of leaves that figures and rules can name below them, by
+// kind of leaf.
+var Parts = map[string][]string{
+	LeafThread: ThreadParts,
+	LeafTyre:   {"diameter"},
+	LeafVIN:    {"check_digit", "model_year"},
+}
+
 // Names returns the names of the fields in schema order.
 func (s *Shape) Names() []string {
 	names := make([]string, len(s.Fields))
@@ -121,8 +135,8 @@ func (s *Shape) At(path string) (*Shape, error) {
 	inList := false
 	for _, step := range strings.Split(path, ".") {
 		switch {
-		case at.Leaf == LeafThread && slices.Contains(ThreadParts, step):
-			// a part of a thread is no place of its own
+		case slices.Contains(Parts[at.Leaf], step):
+			// a part of a leaf is no place of its own
 		case at.Type == List && !inList:
 			inList = true // this step is the item's id
 		default:

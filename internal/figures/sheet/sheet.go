@@ -6,14 +6,22 @@ import (
 	"slices"
 
 	"trialfit/internal/figures"
+	"trialfit/internal/figures/air"
+	"trialfit/internal/figures/cooling"
 	"trialfit/internal/figures/electrical"
 	"trialfit/internal/figures/fittings"
+	"trialfit/internal/figures/gearing"
+	"trialfit/internal/figures/hydraulics"
+	"trialfit/internal/figures/lifting"
 	"trialfit/internal/figures/mass"
 )
 
 // All returns every figure, in the order of ids.
 func All() []*figures.Figure {
-	all := slices.Concat(electrical.Figures(), fittings.Figures(), mass.Figures())
+	all := slices.Concat(
+		air.Figures(), cooling.Figures(), electrical.Figures(), fittings.Figures(), gearing.Figures(),
+		hydraulics.Figures(), lifting.Figures(), mass.Figures(),
+	)
 	slices.SortFunc(all, func(a, b *figures.Figure) int { return cmp.Compare(a.ID, b.ID) })
 	return all
 }

@@ -79,6 +79,9 @@ func TestPathsAreInTheSchema(t *testing.T) {
 			if strings.HasPrefix(in.Path, "fittings.*.joints.") {
 				continue // derived from port, adapters and end
 			}
+			if strings.HasSuffix(in.Path, "_size.diameter") {
+				continue // a part of a tyre's size code
+			}
 			leaf, ok := schema.leaf(schema.Defs, strings.Split(in.Path, "."))
 			if !assert.True(t, ok, "%s: no %s in the schema", f.ID, in.Path) {
 				continue

@@ -6,11 +6,15 @@ package lib.judge
 # always: the rule applies to every build.
 always := {"state": "yes", "because": []}
 
-# when: the word or truth value at a path is one of those named.
+# when: the word or truth value at a path is one of those named; "none" among
+# them is the word for there being none.
 when(path, accepted) := _when(ref(path), accepted)
 
 _when(bound, accepted) := {"state": "unknown", "because": lacks(bound)} if {
 	count(lacks(bound)) > 0
+} else := {"state": "yes", "because": [written(bound.path)]} if {
+	"none" in accepted
+	is_none(bound.path)
 } else := {"state": "no", "because": [written(bound.path)]} if {
 	is_none(bound.path)
 } else := {"state": _listed[value in accepted], "because": [written(bound.path)]} if {
@@ -36,6 +40,15 @@ when_there(path) := {"state": "yes", "because": [written(path)]} if not is_none(
 
 # when_min: the value at a path is at least a limit.
 when_min(path, limit) := _measured(limit_min(path, limit), path)
+
+# when_max: the value at a path is at most a limit.
+when_max(path, limit) := _measured(limit_max(path, limit), path)
+
+# from_day: the text that a rule rests on is in force from this day on, a date
+# such as "2027-01-01".
+from_day(day) := {"state": "yes", "because": []} if day <= input.today
+
+from_day(day) := {"state": "no", "because": []} if day > input.today
 
 # when_differs: two places of the build do not say the same.
 when_differs(a, b) := _measured(differs(a, b), a)

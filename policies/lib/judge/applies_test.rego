@@ -27,6 +27,11 @@ test_when_another_word if {
 	judge.when("build.word", set()).state == "no" with input as document
 }
 
+test_when_there_is_none if {
+	judge.when("build.empty", {"nonroad", "none"}) == {"state": "yes", "because": ["empty"]} with input as document
+	judge.when("build.lacking", {"none"}).state == "unknown" with input as document
+}
+
 test_when_false_is_a_value if {
 	doc := holding({"flag": {"value": false}})
 	judge.when("build.flag", {true}).state == "no" with input as doc
@@ -67,6 +72,22 @@ test_when_min[name] if {
 		"a word": {"value": {"value": "six"}, "state": "unknown"},
 	}
 	judge.when_min("build.x", "limits.area.five").state == c.state with input as holding({"x": c.value}) with data.limits as limits
+}
+
+test_when_max[name] if {
+	some name, c in {
+		"above": {"value": {"low": 6, "high": 7}, "state": "no"},
+		"at the limit": {"value": {"low": 5, "high": 5}, "state": "yes"},
+		"straddling": {"value": {"low": 4, "high": 6}, "state": "unknown"},
+		"missing": {"value": {"missing": "x"}, "state": "unknown"},
+	}
+	judge.when_max("build.x", "limits.area.five").state == c.state with input as holding({"x": c.value}) with data.limits as limits
+}
+
+# The document of these tests is of 25 November 2026.
+test_from_day[day] if {
+	some day, state in {"2026-11-24": "yes", "2026-11-25": "yes", "2026-11-26": "no", "2027-01-01": "no"}
+	judge.from_day(day).state == state with input as document
 }
 
 test_when_min_says_what_it_rests_on if {

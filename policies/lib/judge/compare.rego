@@ -9,19 +9,42 @@ limit_min(value, limit) := _compare(ref(value), ref(limit), "at least")
 # within: the value lies between two limits over its whole range.
 within(value, low, high) := worst([limit_min(value, low), limit_max(value, high)])
 
-# limit_max_for: the limit is the one that a table names for the word at a key.
-# A word the table does not know, or no word, leaves the finding unproven.
-limit_max_for(value, key, table) := finding if {
+# limit_max_for: the limit is the one that a table names for the word or truth
+# value at a key. What the table does not know, or nothing there, leaves the
+# finding unproven.
+limit_max_for(value, key, table) := _limit_for(value, key, table, "at most")
+
+# limit_min_for: the same for a value that must be at least its limit.
+limit_min_for(value, key, table) := _limit_for(value, key, table, "at least")
+
+_limit_for(value, key, table, comparator) := finding if {
 	limit := table[record(ref(key).path).value]
-	compared := limit_max(value, limit)
-	finding := object.union(compared, {"rests_on": array.concat(compared.rests_on, rests_on(ref(key).path))})
-} else := object.union(_bare(value, "at most"), {
+	finding := _by_key(_compare(ref(value), ref(limit), comparator), key)
+} else := object.union(_bare(value, comparator), {
 	"outcome": "unproven",
 	"reason": "missing",
 	"missing": sort({path |
 		some path in array.concat(lacks(ref(key)), [written(ref(key).path)])
 	}),
 })
+
+# limit_max_from: the limit is that of the first band whose start the value at
+# a key has reached, the last one where it has reached none. Bands run from the
+# highest start downwards.
+limit_max_from(value, key, bands, otherwise) := object.union(_bare(value, "at most"), undecided[0]) if {
+	undecided := [object.filter(said, ["outcome", "reason", "missing"]) |
+		some band in bands
+		said := limit_min(key, band.from)
+		said.outcome == "unproven"
+	]
+	count(undecided) > 0
+} else := _by_key(limit_max(value, limit), key) if {
+	reached := [band.limit | some band in bands; limit_min(key, band.from).outcome == "met"]
+	limit := array.concat(reached, [otherwise])[0]
+}
+
+# _by_key: what was found rests on the key that chose the limit, too.
+_by_key(finding, key) := object.union(finding, {"rests_on": array.concat(finding.rests_on, rests_on(ref(key).path))})
 
 _bare(value, comparator) := {
 	"subject": ref(value).subject,
@@ -223,7 +246,7 @@ _equality(a, b) := "different" if a.low > b.high
 _equality(a, b) := "open" if {
 	a.high >= b.low
 	a.low <= b.high
-	[a.low, a.low] != [b.high, a.high]
+	[a.low, b.low] != [a.high, b.high]
 }
 
 _if_equal(_, "open") := {"outcome": "unproven", "reason": "straddles"}

@@ -122,6 +122,36 @@ test_limit_max_for[name] if {
 	said(judge.limit_max_for("build.x", "build.k", table)) == c.said with input as doc with data.limits as limits
 }
 
+test_limit_min_for[name] if {
+	table := {true: "limits.area.five", false: "limits.area.ten"}
+	some name, c in {
+		"reached by the smaller": {"key": {"value": true}, "said": met},
+		"not by the larger": {"key": {"value": false}, "said": not_met},
+		"missing": {"key": {"missing": "k"}, "said": {"outcome": "unproven", "reason": "missing", "missing": ["k"]}},
+	}
+	doc := holding({"x": {"low": 7, "high": 8}, "k": c.key})
+	said(judge.limit_min_for("build.x", "build.k", table)) == c.said with input as doc with data.limits as limits
+}
+
+test_limit_max_from[name] if {
+	bands := [{"from": "limits.area.ten", "limit": "limits.area.five"}]
+	some name, c in {
+		"reached": {"key": {"low": 10, "high": 10}, "said": not_met},
+		"not reached": {"key": {"low": 9, "high": 9}, "said": met},
+		"on either side": {"key": {"low": 9, "high": 10}, "said": {"outcome": "unproven", "reason": "straddles"}},
+		"missing": {"key": {"missing": "k"}, "said": {"outcome": "unproven", "reason": "missing", "missing": ["k"]}},
+	}
+	doc := holding({"x": {"low": 7, "high": 8}, "k": c.key})
+	said(judge.limit_max_from("build.x", "build.k", bands, "limits.area.ten")) == c.said with input as doc with data.limits as limits
+}
+
+test_limit_max_from_rests_on_both if {
+	doc := holding({"x": {"low": 7, "high": 8}, "k": {"low": 9, "high": 9}})
+	bands := [{"from": "limits.area.ten", "limit": "limits.area.five"}]
+	finding := judge.limit_max_from("build.x", "build.k", bands, "limits.area.ten") with input as doc with data.limits as limits
+	finding.rests_on == ["x", "k"]
+}
+
 test_at_most_items[name] if {
 	some name, c in {
 		"none": {"list": {"none": "x"}, "said": met},

@@ -14,6 +14,8 @@ test_equals_and_differs[name] if {
 		"overlapping": {"a": {"low": 4, "high": 6}, "b": {"low": 5, "high": 7}, "same": straddles, "other": straddles},
 		"touching": {"a": {"low": 4, "high": 5}, "b": {"low": 5, "high": 6}, "same": straddles, "other": straddles},
 		"touching below": {"a": {"low": 5, "high": 6}, "b": {"low": 4, "high": 5}, "same": straddles, "other": straddles},
+		"a point at the top of a range": {"a": {"low": 5, "high": 5}, "b": {"low": 4, "high": 5}, "same": straddles, "other": straddles},
+		"a point at the foot of a range": {"a": {"low": 5, "high": 5}, "b": {"low": 5, "high": 6}, "same": straddles, "other": straddles},
 		"a point in a range": {"a": {"low": 5, "high": 5}, "b": {"low": 4, "high": 6}, "same": straddles, "other": straddles},
 		"a word and a number": {"a": {"value": "4"}, "b": {"low": 4, "high": 4}, "same": unjudged, "other": unjudged},
 		"one missing": {"a": {"missing": "x"}, "b": {"value": "y"}, "same": lacking, "other": lacking},

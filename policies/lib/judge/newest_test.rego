@@ -25,8 +25,9 @@ test_newest_counts if {
 
 test_other_readings_do_not_count if {
 	other := object.union(reading("2026-10-04", 9), {"of": {"value": "rear_axle_mass"}})
+	undated := object.union(other, {"date": {"missing": "readings.undated.date"}})
 	laden := object.union(reading("2026-10-04", 9), {"condition": {"value": "laden"}})
-	doc := weighed({"june": reading("2026-06-03", 1), "other": other, "laden": laden})
+	doc := weighed({"june": reading("2026-06-03", 1), "other": other, "undated": undated, "laden": laden})
 	judge.newest("front_axle_mass", "kerb").path == "build.readings.june.value" with input as doc with data.readings as depends
 }
 

@@ -7,6 +7,7 @@ at(hold, values) := object.union(holding(values), {"hold": hold})
 test_present_at[name] if {
 	some name, c in {
 		"given": {"hold": "install", "value": {"value": "a"}, "said": met},
+		"given before": {"hold": "mockup", "value": {"value": "a"}, "said": {"outcome": "not applicable"}},
 		"given later": {"hold": "handover", "value": {"value": "a"}, "said": met},
 		"missing": {"hold": "install", "value": {"missing": "x"}, "said": lacking},
 		"missing later": {"hold": "inspection", "value": {"missing": "x"}, "said": lacking},

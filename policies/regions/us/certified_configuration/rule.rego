@@ -3,7 +3,8 @@
 # description: >-
 #   The fact sheet allows a different engine where the finished vehicle equals, in every
 #   emission-related part, a certified configuration as new as the chassis or newer, or
-#   where there is a documented reasonable basis that emissions are no worse.
+#   where there is a documented reasonable basis that emissions are no worse. An engine of
+#   the same family is a replacement: same_design.
 # related_resources:
 # - ref: http://www.off-road.com/trucks-4x4/tech/engine-switching-fact-sheet-20126.html
 #   description: copy of the EPA engine switching fact sheet, part A read on 2026-11-25
@@ -12,8 +13,8 @@
 #   hold: plan
 #   basis: agency-guidance
 #   source: >-
-#     EPA engine switching fact sheet, in the words quoted in a second copy; the 2020 policy
-#     that follows it is known at second hand
+#     EPA engine switching fact sheet, in the words quoted in a second copy; the 2020
+#     policy that follows it is known at second hand
 #   outcomes:
 #   - met
 #   - unproven
@@ -34,4 +35,7 @@ package regions.us.certified_configuration
 
 import data.lib.judge
 
-applies := judge.when_min("build.chassis.model_year", "limits.us.first_standard_year")
+applies := judge.all_of([
+	judge.when_min("build.chassis.model_year", "limits.us.first_standard_year"),
+	judge.when_differs("build.outgoing_engine.family", "build.engine.family"),
+])

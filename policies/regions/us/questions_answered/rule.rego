@@ -2,8 +2,8 @@
 # title: federal questions have the authority's answer
 # description: >-
 #   A certified vehicle may not lose a device or element of its emission design; whether a
-#   swap keeps it is for the authority to say. Every federal question that this build raises
-#   has its answer on paper before money is spent.
+#   swap keeps it is for the authority to say. Every federal question that this build
+#   raises has its answer on paper before money is spent.
 # related_resources:
 # - ref: http://www.off-road.com/trucks-4x4/tech/engine-switching-fact-sheet-20126.html
 #   description: copy of the EPA engine switching fact sheet, part A read on 2026-11-25
@@ -12,8 +12,8 @@
 #   hold: plan
 #   basis: agency-guidance
 #   source: >-
-#     EPA engine switching fact sheet, part A, on section 203(a)(3) of the Clean Air Act, 42
-#     U.S.C. 7522(a)(3); read in a copy
+#     EPA engine switching fact sheet, part A, on section 203(a)(3) of the Clean Air Act,
+#     42 U.S.C. 7522(a)(3); read in a copy
 #   outcomes:
 #   - met
 #   - unproven

@@ -1,0 +1,32 @@
+# METADATA
+# title: the engine stops when the stop loses its feed
+# description: >-
+#   A mechanical diesel runs without current: its stop is one that cuts the fuel when its
+#   own feed is lost, so that the key always stops it. One that needs current to stop fails
+#   when the wire does.
+# custom:
+#   level: should
+#   hold: first-start
+#   basis: common-practice
+#   source: >-
+#     common practice: stop solenoid energised to run
+#   outcomes:
+#   - met
+#   - not met
+#   - unproven
+#   - not applicable
+#   remedy: >-
+#     fit a solenoid that is energised to run, and keep a cable as a second way to stop
+#   caution: >-
+#     a diesel that runs away is stopped by shutting off its air: have a board at hand for
+#     the first start, and stand clear
+#   reviewed: 2026-11-25
+#   since: 0.1.0
+#   waivable: false
+package rules.fuel.stop_fails_safe
+
+import data.lib.judge
+
+applies := judge.when("build.engine.fuel", {"diesel"})
+
+findings contains judge.one_of("build.fuel.stop.without_power", {"stops-without-power"})
