@@ -20,6 +20,7 @@ import (
 
 // TestCases puts faults where no case may let them by.
 func TestCases(t *testing.T) {
+	t.Parallel()
 	base := checker(t, "")
 	l := read(t, base.Book)
 	cases := trials(t, l, base)

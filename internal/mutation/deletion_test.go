@@ -36,6 +36,7 @@ const (
 // may go unnoticed is listed in testdata/unread.txt, so that the list is looked
 // at when it changes: a must never stops reading a value unseen.
 func TestDeletion(t *testing.T) {
+	t.Parallel()
 	c := checker(t, "inspection")
 	text, err := os.ReadFile(passing)
 	require.NoError(t, err)
@@ -309,8 +310,8 @@ var still = map[string]string{
 	"mass/baseline_weighed": "outgoing_engine outgoing_engine.date", // until the mockup the old engine may still be in
 }
 
-// testLess takes values out of the cases that are not met. A rule that was not
-// met may become unproven; it never becomes met, or not applicable.
+// testLess takes values out of the first case of each rule that is not met. The
+// rule may become unproven; it never becomes met, or not applicable.
 func testLess(t *testing.T, l *law, base *check.Checker, cases map[string][]trial) {
 	compiler, faults := l.compile(nil)
 	require.Empty(t, faults)
@@ -318,35 +319,35 @@ func testLess(t *testing.T, l *law, base *check.Checker, cases map[string][]tria
 	for _, meta := range l.book.Catalogue() {
 		k, err := l.court(t.Context(), compiler, map[string]any{"catalogue": l.alone(meta.ID, meta.At)})
 		require.NoError(t, err)
-		for _, c := range cases[meta.ID] {
-			if c.outcome != verdict.NotMet {
+		first := slices.IndexFunc(cases[meta.ID], func(c trial) bool { return c.outcome == verdict.NotMet })
+		if first < 0 {
+			continue
+		}
+		c := cases[meta.ID][first]
+		checker := c.Checker(base)
+		for name, place := range places(c.report.Manifest) {
+			// Without its basis a value is taken as less exact, and agrees with more.
+			if strings.Contains(name, " ") || slices.Contains(strings.Fields(still[meta.ID]), name) {
 				continue
 			}
-			checker := c.Checker(base)
-			for name, place := range places(c.report.Manifest) {
-				// Without its basis a value is taken as less exact, and agrees with more.
-				if strings.Contains(name, " ") || slices.Contains(strings.Fields(still[meta.ID]), name) {
-					continue
-				}
-				m, err := checker.Loader.Read(bytes.NewReader(less(t, []byte(c.Manifest), place)), c.report.Manifest.File, c.report.Manifest.Dir)
-				if err != nil {
-					continue
-				}
-				r, err := checker.Prepare(m)
-				if err != nil {
-					continue
-				}
-				input, err := ast.InterfaceToValue(r.Input)
-				require.NoError(t, err)
-				v, err := k.judge(t.Context(), input)
-				require.NoError(t, err)
-				rule, inForce := v.Rules[meta.ID]
-				if !inForce && strings.HasPrefix(name, "registration") {
-					continue // a region's rule; that no region is examined blocks by itself
-				}
-				require.Contains(t, []string{verdict.NotMet, verdict.Unproven}, rule.Outcome, "%s: %s without %s", meta.ID, c.Name, name)
-				tried++
+			m, err := checker.Loader.Read(bytes.NewReader(less(t, []byte(c.Manifest), place)), c.report.Manifest.File, c.report.Manifest.Dir)
+			if err != nil {
+				continue
 			}
+			r, err := checker.Prepare(m)
+			if err != nil {
+				continue
+			}
+			input, err := ast.InterfaceToValue(r.Input)
+			require.NoError(t, err)
+			v, err := k.judge(t.Context(), input)
+			require.NoError(t, err)
+			rule, inForce := v.Rules[meta.ID]
+			if !inForce && strings.HasPrefix(name, "registration") {
+				continue // a region's rule; that no region is examined blocks by itself
+			}
+			require.Contains(t, []string{verdict.NotMet, verdict.Unproven}, rule.Outcome, "%s: %s without %s", meta.ID, c.Name, name)
+			tried++
 		}
 	}
 	require.NotZero(t, tried)

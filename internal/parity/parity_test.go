@@ -6,6 +6,7 @@ import (
 	"io"
 	"io/fs"
 	"net/http"
+	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -20,20 +21,22 @@ import (
 	"trialfit/internal/verdict"
 )
 
-// TestDecisions compares our decision with that of the server. The bundle holds
-// every region while we compile those of the build's chain only, so that a rule
-// of one region that reached into another would show here.
+// TestDecisions compares our decision with that of the server: whole on every
+// example and, in CI, on every case (by hand on one case of each outcome), and on
+// every case what its own rule says. The bundle holds every region while we compile those of the build's
+// chain only, and in a case its own rule only, so that a rule that reached into
+// another would show here.
 func TestDecisions(t *testing.T) {
 	base, err := check.New(check.Options{})
 	require.NoError(t, err)
-	url := serve(t, base.Book) + "/v1/data/" + rulebook.Query
+	server := serve(t, base.Book) + "/v1/data/"
 	var failing atomic.Int64
-	same := func(name string, judge func(*testing.T) (*check.Report, error)) {
+	whole := func(name string, judge func(*testing.T) (*check.Report, error)) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			r, err := judge(t)
 			require.NoError(t, err)
-			require.Equal(t, string(r.Decision), string(post(t, url, r.Input)))
+			require.Equal(t, string(r.Decision), string(canonical(t, post(t, server+rulebook.Query, r.Input))))
 			if r.Verdict.Verdict == verdict.Fail {
 				failing.Add(1)
 			}
@@ -46,7 +49,7 @@ func TestDecisions(t *testing.T) {
 	require.NotEmpty(t, examples)
 	for _, file := range examples {
 		with := func(what string, o check.Options) {
-			same(filepath.Base(file)+" "+what, func(t *testing.T) (*check.Report, error) {
+			whole(filepath.Base(file)+" "+what, func(t *testing.T) (*check.Report, error) {
 				checker := *base
 				checker.Options = o
 				checker.Options.Today = rulecase.Today
@@ -65,16 +68,31 @@ func TestDecisions(t *testing.T) {
 	cases, err := rulecase.Load(os.DirFS("../../policies"))
 	require.NoError(t, err)
 	require.NotEmpty(t, cases)
-	seen := map[string]bool{}
+	for _, code := range append(regions(t), "") { // compiled once, before books of one rule are split off
+		chain, err := base.Book.Chain(code)
+		require.NoError(t, err)
+		_, err = base.Book.Prepare(t.Context(), chain)
+		require.NoError(t, err)
+	}
+	alone, seen := map[string]*check.Checker{}, map[string]bool{}
 	for _, c := range cases {
-		// By hand one case for each outcome of each rule tells enough; CI posts all.
-		key := c.Rule + " " + c.Outcome
-		if seen[key] && os.Getenv("CI") != "true" {
-			continue
+		name := c.Rule + "/" + c.Name
+		if alone[c.Rule] == nil {
+			alone[c.Rule] = rulecase.Alone(base, c.Rule)
 		}
-		seen[key] = true
-		same(c.Rule+"/"+c.Name, func(t *testing.T) (*check.Report, error) {
-			return c.Run(t.Context(), base, t.TempDir())
+		if !seen[c.Outcome] || os.Getenv("CI") == "true" {
+			seen[c.Outcome] = true
+			whole(name+", whole", func(t *testing.T) (*check.Report, error) {
+				return c.Run(t.Context(), base, t.TempDir())
+			})
+		}
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			r, err := c.Run(t.Context(), alone[c.Rule], t.TempDir())
+			require.NoError(t, err)
+			ours := decode(t, r.Decision).(map[string]any)["rules"].(map[string]any)[c.Rule]
+			theirs := post(t, server+"verdict/rules/"+url.PathEscape(c.Rule), r.Input)
+			require.Equal(t, string(canonical(t, ours)), string(canonical(t, theirs)))
 		})
 	}
 }
@@ -90,24 +108,30 @@ func regions(t *testing.T) []string {
 	return codes
 }
 
-// post asks the server for its decision on an input document. Only the
-// server's answer is put into canonical form: ours is compared as it is.
-func post(t *testing.T, url string, input any) []byte {
+// post asks the server for what it says on an input document.
+func post(t *testing.T, address string, input any) any {
 	body, err := json.Marshal(map[string]any{"input": input})
 	require.NoError(t, err)
-	res, err := http.Post(url, "application/json", bytes.NewReader(body))
+	res, err := http.Post(address, "application/json", bytes.NewReader(body))
 	require.NoError(t, err)
 	defer res.Body.Close()
 	raw, err := io.ReadAll(res.Body)
 	require.NoError(t, err)
 	require.Equal(t, http.StatusOK, res.StatusCode, "%s", raw)
-	var answer struct {
-		Result any `json:"result"`
-	}
+	answer := decode(t, raw).(map[string]any)
+	require.Contains(t, answer, "result")
+	return answer["result"]
+}
+
+func decode(t *testing.T, raw []byte) (v any) {
 	dec := json.NewDecoder(bytes.NewReader(raw))
 	dec.UseNumber()
-	require.NoError(t, dec.Decode(&answer))
-	decision, err := rulebook.Canonical(answer.Result)
+	require.NoError(t, dec.Decode(&v))
+	return v
+}
+
+func canonical(t *testing.T, v any) []byte {
+	out, err := rulebook.Canonical(v)
 	require.NoError(t, err)
-	return decision
+	return out
 }

@@ -118,6 +118,9 @@ func (w wording) sentences(f Finding) (found, needed string) {
 	}
 	if len(f.Missing) > 0 && (f.Value == nil || !f.Value.Numeric()) && f.Comparator != "answered" && f.Comparator != "joined" {
 		found = "not known: " + strings.Join(f.Missing, ", ")
+		if f.Reason == "none" {
+			found = "none: " + strings.Join(f.Missing, ", ")
+		}
 	}
 	if found == "" {
 		found = w.item.Reason

@@ -52,9 +52,15 @@ blocking := sort({id |
 
 counts := {level: {outcome: n |
 	some outcome in ["met", "not met", "unproven", "not applicable", "waived"]
-	n := count([id | some id, rule in rules; rule.due; rule.level == level; rule.outcome == outcome])
+	n := count(object.get(_counted, [level, outcome], set()))
 } |
 	some level in ["must", "should", "note"]
+}
+
+# _counted holds the rules that are due by level and outcome, in one pass.
+_counted[rule.level][rule.outcome] contains id if {
+	some id, rule in rules
+	rule.due
 }
 
 # rules holds the judgement of every rule in force.
