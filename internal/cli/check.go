@@ -138,7 +138,9 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 		}
 	}
 	var judged []report.Build
-	for _, m := range manifests {
+	shown := newProgress(cmd.ErrOrStderr(), len(manifests))
+	for n, m := range manifests {
+		shown.at(n+1, report.Plain(m.Name()))
 		if f.inputOnly {
 			if err := printInput(cmd.OutOrStdout(), c, m); err != nil {
 				problems = append(problems, err)
@@ -151,12 +153,14 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 		case errors.As(err, &faults):
 			problems = append(problems, err)
 		case err != nil:
+			shown.end()
 			return err
 		default:
 			judged = append(judged, report.Build{Report: r, Items: items(c, r)})
 			r.Input = nil // the largest part, and no report needs it
 		}
 	}
+	shown.end()
 	run := report.Run{Builds: judged, Unread: unread(problems)}
 	spreads := c.Book.Spreads()
 	if !slices.ContainsFunc(outputs, func(o output) bool { return o.file == stdout }) {
@@ -255,11 +259,26 @@ func unread(problems []error) []manifest.Problems {
 	return all
 }
 
+// mostProblems is the number of lines told about one manifest; a report that is
+// written holds them all.
+const mostProblems = 50
+
+// tell prints what is wrong with one manifest.
+func tell(w io.Writer, err error) {
+	var problems manifest.Problems
+	if !errors.As(err, &problems) || len(problems) <= mostProblems {
+		fmt.Fprintln(w, err)
+		return
+	}
+	fmt.Fprintln(w, problems[:mostProblems])
+	fmt.Fprintf(w, "%s: … and %d more like these\n", problems[0].File, len(problems)-mostProblems)
+}
+
 // outcome tells the problems and chooses the exit code: what could not be
 // judged weighs more than what did not pass.
 func outcome(cmd *cobra.Command, judged []report.Build, problems []error) error {
 	for _, p := range problems {
-		fmt.Fprintln(cmd.ErrOrStderr(), p)
+		tell(cmd.ErrOrStderr(), p)
 	}
 	if len(problems) > 0 {
 		return errTold

@@ -2,15 +2,19 @@ package cli
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
 	"github.com/fsnotify/fsnotify"
 	"github.com/spf13/cobra"
+
+	"trialfit/internal/manifest"
 )
 
 // settle is how long files must be at rest before they are checked again: an
@@ -20,6 +24,20 @@ const settle = 200 * time.Millisecond
 // watch checks at once and again whenever a file beside the manifests
 // changes, until the command is interrupted.
 func (a *app) watch(cmd *cobra.Command, args []string, f checkFlags) error {
+	switch {
+	case slices.Contains(args, manifest.Stdin):
+		return errors.New(`--watch needs files: standard input, "-", is read once`)
+	case f.record:
+		return errors.New("--watch and --record-digests exclude each other: a digest is recorded once, by a person who has looked at the file")
+	}
+	outputs, err := parseWrites(f.writes)
+	if err != nil {
+		return err
+	}
+	ours := map[string]bool{}
+	for _, o := range outputs {
+		ours[place(o.file)] = true
+	}
 	w, err := fsnotify.NewWatcher()
 	if err != nil {
 		return fmt.Errorf("watching files: %w", err)
@@ -31,7 +49,7 @@ func (a *app) watch(cmd *cobra.Command, args []string, f checkFlags) error {
 		}
 	}
 	changes := make(chan struct{}, 1)
-	go forward(cmd.Context(), w, changes)
+	go forward(cmd.Context(), w, ours, changes)
 	again(cmd.Context(), changes, func() {
 		out := cmd.OutOrStdout()
 		if emphasis(out) {
@@ -57,8 +75,22 @@ func again(ctx context.Context, changes <-chan struct{}, check func()) {
 	}
 }
 
+// place is the one name of a file, however it was written.
+func place(file string) string {
+	if abs, err := filepath.Abs(file); err == nil {
+		return abs
+	}
+	return filepath.Clean(file)
+}
+
+// concerns says whether an event may have changed a build. An editor's hidden
+// files do not, nor do reports of ours.
+func concerns(e fsnotify.Event, ours map[string]bool) bool {
+	return !strings.HasPrefix(filepath.Base(e.Name), ".") && !e.Has(fsnotify.Chmod) && !ours[place(e.Name)]
+}
+
 // forward turns bursts of file events into single changes.
-func forward(ctx context.Context, w *fsnotify.Watcher, changes chan<- struct{}) {
+func forward(ctx context.Context, w *fsnotify.Watcher, ours map[string]bool, changes chan<- struct{}) {
 	rest := time.NewTimer(0)
 	rest.Stop()
 	for {
@@ -66,8 +98,7 @@ func forward(ctx context.Context, w *fsnotify.Watcher, changes chan<- struct{}) 
 		case <-ctx.Done():
 			return
 		case e := <-w.Events:
-			// Our own reports and an editor's hidden files are no change of a build.
-			if !strings.HasPrefix(filepath.Base(e.Name), ".") && !e.Has(fsnotify.Chmod) {
+			if concerns(e, ours) {
 				rest.Reset(settle)
 			}
 		case <-w.Errors:

@@ -35,7 +35,7 @@ func TestForward(t *testing.T) {
 	defer w.Close()
 	require.NoError(t, addFolders(w, dir))
 	changes := make(chan struct{}, 1)
-	go forward(t.Context(), w, changes)
+	go forward(t.Context(), w, nil, changes)
 	for _, name := range []string{filepath.Join(dir, "x.build.yaml"), filepath.Join(below, "ticket.txt")} {
 		require.NoError(t, os.WriteFile(name, []byte("x"), 0o644))
 		select {
@@ -43,5 +43,27 @@ func TestForward(t *testing.T) {
 		case <-t.Context().Done():
 			t.Fatal("no change was told")
 		}
+	}
+}
+
+// TestConcerns: a report written beside the manifest must not call for the
+// next check, or the command would never come to rest.
+func TestConcerns(t *testing.T) {
+	dir := t.TempDir()
+	ours := map[string]bool{filepath.Join(dir, "report.json"): true}
+	for _, c := range []struct {
+		name string
+		op   fsnotify.Op
+		want bool
+	}{
+		{"x.build.yaml", fsnotify.Write, true},
+		{"x.build.yaml", fsnotify.Create, true},
+		{"ticket.txt", fsnotify.Remove, true},
+		{"x.build.yaml", fsnotify.Chmod, false},
+		{".x.build.yaml.swp", fsnotify.Write, false},
+		{"report.json", fsnotify.Create, false},
+		{"./report.json", fsnotify.Write, false},
+	} {
+		require.Equal(t, c.want, concerns(fsnotify.Event{Name: dir + "/" + c.name, Op: c.op}, ours), c)
 	}
 }

@@ -60,6 +60,19 @@ func Lacking(shape *schema.Shape, manifest []byte) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
+// modeline is how YAML editors learn which schema a file follows:
+// https://github.com/redhat-developer/yaml-language-server, "Using inlined schema".
+const modeline = "# yaml-language-server: $schema="
+
+// Modeline returns a manifest whose first line names its schema, in place of
+// the one that it may have there.
+func Modeline(manifest []byte, schema string) []byte {
+	if bytes.HasPrefix(manifest, []byte(modeline)) {
+		_, manifest, _ = bytes.Cut(manifest, []byte("\n"))
+	}
+	return append([]byte(modeline+schema+"\n"), manifest...)
+}
+
 // field writes one place of the form and all below it, each line behind the
 // lead that makes it a comment.
 func field(b *bytes.Buffer, s *schema.Shape, lead string) {

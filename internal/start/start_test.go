@@ -9,6 +9,7 @@ import (
 
 	"trialfit/internal/check"
 	"trialfit/internal/manifest"
+	"trialfit/internal/report"
 	"trialfit/internal/schema"
 	"trialfit/internal/verdict"
 )
@@ -33,14 +34,10 @@ func TestManifestLoads(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, verdict.Fail, r.Verdict.Verdict)
 	items := verdict.Case{Manifest: m, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
-	first, all := Questions(m, items, 10)
-	require.Len(t, first, 10)
-	require.Greater(t, all, 10)
-	require.True(t, first[0].Waiting >= first[9].Waiting)
-	for _, q := range first {
-		require.NotEmpty(t, q.Ask)
-		require.NotNil(t, m.Node(q.Path))
-	}
+	next := report.Build{Report: r, Items: items}.ToFindOut()[0]
+	require.Equal(t, "plan", next.Hold)
+	require.Greater(t, len(next.Asks), 10)
+	require.GreaterOrEqual(t, next.Asks[0].Waiting, next.Asks[9].Waiting)
 }
 
 // TestManifestUncommented: with every comment sign taken away the examples are

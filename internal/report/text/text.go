@@ -2,6 +2,7 @@
 package text
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -30,8 +31,17 @@ type Options struct {
 	Emphasis bool
 }
 
-// most is the number of findings printed in one section without All.
-const most = 20
+// What is printed without All: findings in one section, findings of one rule
+// in it, and places to find out for one hold point.
+const (
+	most     = 20
+	mostRule = 5
+	mostAsks = 10
+)
+
+// few is the number of findings that may lack values and still be told one by
+// one; more become a list of what to find out, and one of the rules that wait.
+const few = 10
 
 type page struct {
 	w   io.Writer
@@ -48,11 +58,9 @@ func Write(w io.Writer, b report.Build, o Options) error {
 	p := &page{w: w, o: o, b: b}
 	p.head()
 	p.section("What stands in the way", func(i verdict.Item) bool { return b.Blocks(i) && i.Finding.Outcome == verdict.NotMet })
-	p.section("What is unproven, and what would settle it", func(i verdict.Item) bool { return b.Blocks(i) && i.Finding.Outcome == verdict.Unproven })
+	p.unproven()
 	p.section("Set aside by a waiver", func(i verdict.Item) bool { return i.Due && i.Finding.Outcome == verdict.Waived })
-	p.section("Advice", func(i verdict.Item) bool {
-		return i.Due && i.Level != "note" && !b.Blocks(i) && report.Open(i)
-	})
+	p.advice()
 	if o.All {
 		p.section("Met", func(i verdict.Item) bool { return i.Due && i.Finding.Outcome == verdict.Met })
 		p.section("Due later", func(i verdict.Item) bool { return !i.Due && report.Open(i) })
@@ -91,16 +99,123 @@ func (p *page) section(title string, pick func(verdict.Item) bool) {
 		return
 	}
 	p.line("\n%s", p.bold(fmt.Sprintf("%s (%d)", title, len(chosen))))
-	shown := chosen
-	if !p.o.All && len(shown) > most {
-		shown = shown[:most]
-	}
-	for _, i := range shown {
+	shown := 0
+	var rest tally
+	of := map[string]int{}
+	for _, i := range chosen {
+		if !p.o.All && (shown == most || of[i.Rule.ID] == mostRule) {
+			rest.add(i.Rule.ID)
+			continue
+		}
+		of[i.Rule.ID]++
+		shown++
 		p.item(i)
 	}
-	if rest := len(chosen) - len(shown); rest > 0 {
-		p.line("\n  … and %d more; --all shows them", rest)
+	if rest.all > 0 {
+		p.line("")
+		p.wrapped("  ", "    ", fmt.Sprintf("… and %d more: %s; --all shows them", rest.all, rest))
 	}
+}
+
+// unproven tells what blocks because it is not known for certain. Where many
+// values are missing, what to find out is more use than every finding that
+// waits for it.
+func (p *page) unproven() {
+	open := func(i verdict.Item) bool { return p.b.Blocks(i) && i.Finding.Outcome == verdict.Unproven }
+	const title = "What is unproven, and what would settle it"
+	waiting := p.b.Pick(func(i verdict.Item) bool { return open(i) && report.Lacking(i) })
+	if p.o.All || len(waiting) <= few {
+		p.section(title, open)
+		return
+	}
+	p.section(title, func(i verdict.Item) bool { return open(i) && !report.Lacking(i) })
+	p.findOut()
+	p.waiting(waiting)
+}
+
+func (p *page) findOut() {
+	stages := p.b.ToFindOut()
+	all := 0
+	for _, s := range stages {
+		all += len(s.Asks)
+	}
+	p.line("\n%s", p.bold(fmt.Sprintf("What to find out next, hold point by hold point (%d)", all)))
+	for _, s := range stages {
+		p.line("\n  for %s (%d)", s.Hold, len(s.Asks))
+		for n, ask := range s.Asks {
+			if n == mostAsks {
+				p.line("    … and %d more", len(s.Asks)-n)
+				break
+			}
+			p.wrapped("    ", "      ", ask.Path+" — "+ask.What)
+		}
+	}
+}
+
+// waiting names the rules that lack values, each once.
+func (p *page) waiting(items []verdict.Item) {
+	var rules []string
+	for _, i := range items {
+		if row := i.Rule.ID + " — " + i.Rule.Title; !slices.Contains(rules, row) {
+			rules = append(rules, row)
+		}
+	}
+	p.line("\n%s\n", p.bold(fmt.Sprintf("Requirements that wait for these values (%d)", len(rules))))
+	for _, row := range rules[:min(len(rules), most)] {
+		p.wrapped("  ", "      ", row)
+	}
+	if rest := len(rules) - most; rest > 0 {
+		p.line("  … and %d more", rest)
+	}
+	p.line("  --all shows each with what it lacks")
+}
+
+// advice tells what does not block. What only waits for values is counted, for
+// the values are asked for where they block.
+func (p *page) advice() {
+	open := func(i verdict.Item) bool {
+		return i.Due && i.Level != "note" && !p.b.Blocks(i) && report.Open(i)
+	}
+	lacking := len(p.b.Pick(func(i verdict.Item) bool { return open(i) && report.Lacking(i) }))
+	if p.o.All || lacking <= few {
+		p.section("Advice", open)
+		return
+	}
+	p.section("Advice", func(i verdict.Item) bool { return open(i) && !report.Lacking(i) })
+	p.line("\n%s", p.bold(fmt.Sprintf("Advice that waits for values not known yet (%d); --all shows it", lacking)))
+}
+
+// tally counts findings by rule, in the order in which rules were first met.
+type tally struct {
+	all   int
+	rules []string
+	of    map[string]int
+}
+
+func (t *tally) add(rule string) {
+	if t.of == nil {
+		t.of = map[string]int{}
+	}
+	if t.of[rule] == 0 {
+		t.rules = append(t.rules, rule)
+	}
+	t.of[rule]++
+	t.all++
+}
+
+// String names the rules with the most first, ten at most.
+func (t tally) String() string {
+	rules := slices.Clone(t.rules)
+	slices.SortStableFunc(rules, func(a, b string) int { return cmp.Compare(t.of[b], t.of[a]) })
+	var parts []string
+	for n, rule := range rules {
+		if n == mostAsks {
+			parts = append(parts, fmt.Sprintf("and %d rules more", len(rules)-n))
+			break
+		}
+		parts = append(parts, fmt.Sprintf("%d of %s", t.of[rule], rule))
+	}
+	return strings.Join(parts, ", ")
 }
 
 func (p *page) item(i verdict.Item) {
