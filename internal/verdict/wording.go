@@ -60,7 +60,7 @@ func (w wording) write() {
 }
 
 func (w wording) sentences(f Finding) (found, needed string) {
-	found = w.label(f.Path, f.Value) + w.shown(f.Value, f.Path)
+	found = w.beside(f.Path, f.Value) + w.label(f.Path, f.Value) + w.shown(f.Value, f.Path)
 	switch f.Comparator {
 	case "at most", "at least", "the same as", "other than", "not after":
 		limit, title := w.shown(f.Limit, f.Path), w.title(f.LimitPath)
@@ -126,6 +126,28 @@ func (w wording) sentences(f Finding) (found, needed string) {
 		found = w.item.Reason
 	}
 	return found, needed
+}
+
+// beside says what a yes or no is about: the texts that stand beside it in its
+// list item.
+func (w wording) beside(path string, v *Shown) string {
+	if v == nil || derived(v) {
+		return ""
+	}
+	if _, truth := v.Value.(bool); !truth {
+		return ""
+	}
+	item := w.Manifest.Node(path[:max(0, strings.LastIndex(path, "."))])
+	if item == nil || item.ID == "" {
+		return ""
+	}
+	var texts strings.Builder
+	for _, f := range item.Fields {
+		if f.Shape.Leaf == schema.LeafText && f.Value != nil {
+			fmt.Fprintf(&texts, "%s: %s; ", lower(f.Shape.Title), f.Value.Text)
+		}
+	}
+	return texts.String()
 }
 
 // what names the thing a list item is about.
@@ -236,27 +258,21 @@ func (w wording) unit(path string, kind quantity.Kind) string {
 	return ""
 }
 
-// margin is the distance between a range and its limit at the nearer ends.
+// margin words the distance between a range and its limit.
 func (w wording) margin(f Finding) string {
-	if !f.Value.Numeric() || !f.Limit.Numeric() {
-		return ""
-	}
-	var room float64
-	var lacking string
-	switch f.Comparator {
-	case "at most":
-		room, lacking = *f.Limit.Low-*f.Value.High, "over"
-	case "at least":
-		room, lacking = *f.Value.Low-*f.Limit.High, "short"
-	default:
+	room, ok := f.Room()
+	if !ok {
 		return ""
 	}
 	kind := difference(quantity.Kind(f.Value.Kind))
 	unit := w.unit(f.Path, quantity.Kind(f.Value.Kind))
-	if room < 0 {
-		return quantity.Print(-room, -room, kind, unit) + " " + lacking + " at worst"
+	switch {
+	case room >= 0:
+		return quantity.Print(room, room, kind, unit) + " left at worst"
+	case f.Comparator == "at most":
+		return quantity.Print(-room, -room, kind, unit) + " over at worst"
 	}
-	return quantity.Print(room, room, kind, unit) + " left at worst"
+	return quantity.Print(-room, -room, kind, unit) + " short at worst"
 }
 
 // difference is the kind of the difference of two values of a kind.
