@@ -89,6 +89,10 @@ func (c *Checker) Judge(ctx context.Context, r *Report) error {
 	if err != nil {
 		return err
 	}
+	return r.decide(ctx, judge)
+}
+
+func (r *Report) decide(ctx context.Context, judge *rulebook.Evaluator) (err error) {
 	if r.Decision, err = judge.Decide(ctx, r.Input); err != nil {
 		return fmt.Errorf("%s: %w", r.Manifest.File, err)
 	}
@@ -118,7 +122,7 @@ func (c *Checker) Prepare(m *manifest.Manifest) (*Report, error) {
 	if len(problems) > 0 {
 		return nil, problems.Sorted()
 	}
-	r.Computed = input.Compute(c.Figures, m)
+	r.Computed = input.Compute(c.Figures, m, c.Options.Today)
 	states := make(map[string]evidence.State, len(r.Evidence))
 	for id, f := range r.Evidence {
 		states[id] = f.State

@@ -32,12 +32,19 @@ type checkFlags struct {
 type judging struct{ hold, region, today, blockOn string }
 
 func (j *judging) register(cmd *cobra.Command) {
-	cmd.Flags().StringVar(&j.hold, "hold", "", "judge at this hold point instead of the next one")
-	cmd.Flags().StringVar(&j.region, "region", "", "judge for this region instead of the one in the manifest")
-	cmd.Flags().StringVar(&j.today, "today", "", "judge as of this date, as 2026-11-25; default is the clock's date")
+	j.registerWhen(cmd)
 	cmd.Flags().StringVar(&j.blockOn, "block-on", "must", "lowest level that blocks: must or should")
-	complete(cmd, "hold", rulebook.HoldPoints...)
 	complete(cmd, "block-on", "must", "should")
+}
+
+// registerWhen adds the flags of a command that judges and does not tell what
+// blocks.
+func (j *judging) registerWhen(cmd *cobra.Command) {
+	j.blockOn = "must"
+	cmd.Flags().StringVar(&j.hold, "hold", "", "judge at this hold point instead of the next one")
+	cmd.Flags().StringVar(&j.region, "region", "", "judge for this region instead of the one in the manifest; several, as US-CA,US-NV, or all make a table")
+	cmd.Flags().StringVar(&j.today, "today", "", "judge as of this date, as 2026-11-25; default is the clock's date")
+	complete(cmd, "hold", rulebook.HoldPoints...)
 }
 
 // complete offers words for a flag to the shell.
@@ -73,6 +80,9 @@ func (a *app) checkCommand() *cobra.Command {
 Folders are searched for manifests, whose names end in ` + manifest.Suffix + `; "-" reads one
 from standard input, its evidence below --root.
 
+With several regions, or all that are known, it prints a table instead: where
+the build could be registered, and what is in the way there first.
+
 --write adds a report for a program: json, sarif, junit, markdown (a job
 summary) or annotations (workflow commands). With "-" as its file it is printed
 in place of the text.
@@ -81,6 +91,9 @@ Exit status: 0 every build passes, 1 at least one does not, 2 something could
 not be run.`,
 		Example: "  trialfit check examples/patrol-truck/patrol-truck.build.yaml",
 		RunE: func(cmd *cobra.Command, args []string) error {
+			if codes, several := f.regions(); several {
+				return a.across(cmd, args, f, codes)
+			}
 			if f.watch {
 				return a.watch(cmd, args, f)
 			}

@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"maps"
@@ -12,7 +13,9 @@ import (
 	"golang.org/x/term"
 
 	"trialfit/internal/check"
-	"trialfit/internal/report/text"
+	"trialfit/internal/report"
+	"trialfit/internal/report/counter"
+	"trialfit/internal/report/lines"
 	"trialfit/internal/rulebook"
 	"trialfit/internal/schema"
 )
@@ -40,29 +43,119 @@ func (a *app) book() (*rulebook.Book, error) {
 	return c.Book, nil
 }
 
+// listFlags choose among the rules.
+type listFlags struct {
+	area, hold, level, region, questions, today string
+}
+
 func (a *app) rulesList() *cobra.Command {
-	return &cobra.Command{
+	var f listFlags
+	cmd := &cobra.Command{
 		Use:   "list",
-		Short: "List every rule in force",
-		Args:  cobra.NoArgs,
+		Short: "List the rules in force, or what a region asks for",
+		Long: `Lists the rules in force, a line each. --region alone lists what that region
+and those it lies in ask for, to take to the counter: what, which paper, from
+whom, by which hold point. --questions writes the letter with the questions of
+one build instead, its facts filled in.`,
+		Args: cobra.NoArgs,
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			book, err := a.book()
-			if err != nil {
-				return err
+			switch {
+			case f.questions != "":
+				return a.letter(cmd, f)
+			case f.region != "" && f.area == "" && f.hold == "" && f.level == "":
+				return a.counterList(cmd, f.region)
+			default:
+				return a.listRules(cmd, f)
 			}
-			list := book.Catalogue()
-			wide := 0
-			for _, m := range list {
-				wide = max(wide, len(m.ID))
-			}
-			for _, m := range list {
-				if _, err := fmt.Fprintf(cmd.OutOrStdout(), "%-*s  %-6s  %-11s  %s\n", wide, m.ID, m.Level, m.Hold, m.Title); err != nil {
-					return err
-				}
-			}
-			return nil
 		},
 	}
+	cmd.Flags().StringVar(&f.area, "area", "", "only rules of this area")
+	cmd.Flags().StringVar(&f.hold, "hold", "", "only rules due at this hold point")
+	cmd.Flags().StringVar(&f.level, "level", "", "only rules of this level: must, should or note")
+	cmd.Flags().StringVar(&f.region, "region", "", "what this region asks for; with another flag, only its rules")
+	cmd.Flags().StringVar(&f.questions, "questions", "", "write the letter with the questions that this manifest raises")
+	cmd.Flags().StringVar(&f.today, "today", "", "write the letter as of this date, as 2026-11-25; default is the clock's date")
+	complete(cmd, "hold", rulebook.HoldPoints...)
+	complete(cmd, "level", "must", "should", "note")
+	return cmd
+}
+
+func (a *app) listRules(cmd *cobra.Command, f listFlags) error {
+	book, err := a.book()
+	if err != nil {
+		return err
+	}
+	var chain []rulebook.Region
+	if f.region != "" {
+		if chain, err = book.Chain(f.region); err != nil {
+			return err
+		}
+	}
+	areas := map[string]bool{}
+	var list []*rulebook.Meta
+	for _, m := range book.Catalogue() {
+		areas[m.Area] = true
+		inRegion := f.region == "" || slices.ContainsFunc(chain, func(r rulebook.Region) bool { return r.Code == m.Region })
+		if (f.area == "" || m.Area == f.area) && (f.hold == "" || m.Hold == f.hold) && (f.level == "" || m.Level == f.level) && inRegion {
+			list = append(list, m)
+		}
+	}
+	for _, choice := range []struct {
+		flag, value string
+		accepted    []string
+	}{
+		{"area", f.area, slices.Sorted(maps.Keys(areas))},
+		{"hold", f.hold, rulebook.HoldPoints},
+		{"level", f.level, []string{"must", "should", "note"}},
+	} {
+		if choice.value != "" && !slices.Contains(choice.accepted, choice.value) {
+			return fmt.Errorf("--%s %q is not known: there is %s", choice.flag, choice.value, strings.Join(choice.accepted, ", "))
+		}
+	}
+	wide := 0
+	for _, m := range list {
+		wide = max(wide, len(m.ID))
+	}
+	for _, m := range list {
+		if _, err := fmt.Fprintf(cmd.OutOrStdout(), "%-*s  %-6s  %-11s  %s\n", wide, m.ID, m.Level, m.Hold, m.Title); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (a *app) counterList(cmd *cobra.Command, region string) error {
+	book, err := a.book()
+	if err != nil {
+		return err
+	}
+	chain, err := book.Chain(region)
+	if err != nil {
+		return err
+	}
+	if !chain[len(chain)-1].Pack {
+		return fmt.Errorf("no pack examines %s: what it asks for is not known; there is %s", region, strings.Join(book.Regions(), ", "))
+	}
+	w := cmd.OutOrStdout()
+	return counter.List(w, book, chain, width(w))
+}
+
+// letter judges at the last hold point, so that no question is left for later.
+func (a *app) letter(cmd *cobra.Command, f listFlags) error {
+	if f.area != "" || f.hold != "" || f.level != "" {
+		return errors.New("--questions writes every question of the build: leave out --area, --hold and --level")
+	}
+	last := rulebook.HoldPoints[len(rulebook.HoldPoints)-1]
+	c, err := a.checker(judging{hold: last, region: f.region, today: f.today, blockOn: "must"})
+	if err != nil {
+		return err
+	}
+	r, err := c.File(cmd.Context(), f.questions)
+	if err != nil {
+		return err
+	}
+	w := cmd.OutOrStdout()
+	return counter.Letter(w, report.Build{Report: r, Items: items(c, r)}, c.Book, width(w))
 }
 
 func (a *app) rulesShow() *cobra.Command {
@@ -133,7 +226,9 @@ func showRule(w io.Writer, book *rulebook.Book, m *rulebook.Meta) error {
 	if _, err := fmt.Fprintln(w, m.ID); err != nil {
 		return err
 	}
-	return text.Rows(w, width(w), rows)
+	p := lines.Printer{W: w, Columns: width(w)}
+	p.Rows(rows)
+	return p.Err
 }
 
 func (a *app) rulesBundle() *cobra.Command {

@@ -54,22 +54,35 @@ func formatNames() string {
 const stdout = "-"
 
 func parseWrites(flags []string) ([]output, error) {
-	outputs := make([]output, len(flags))
-	for i, flag := range flags {
+	named, err := readWrites(flags, strings.Split(formatNames(), ", "))
+	if err != nil {
+		return nil, err
+	}
+	outputs := make([]output, len(named))
+	for i, w := range named {
+		n := slices.IndexFunc(formats, func(f format) bool { return f.name == w[0] })
+		outputs[i] = output{formats[n], w[1]}
+	}
+	return outputs, nil
+}
+
+// readWrites splits each FORMAT=FILE; the formats are those accepted here.
+func readWrites(flags, accepted []string) ([][2]string, error) {
+	var named [][2]string
+	for _, flag := range flags {
 		name, file, ok := strings.Cut(flag, "=")
 		if !ok || file == "" {
 			return nil, fmt.Errorf("--write %q names no file: write it as FORMAT=FILE", flag)
 		}
-		n := slices.IndexFunc(formats, func(f format) bool { return f.name == name })
-		if n < 0 {
-			return nil, fmt.Errorf("--write %q: no format is called %q; there is %s", flag, name, formatNames())
+		if !slices.Contains(accepted, name) {
+			return nil, fmt.Errorf("--write %q: no format is called %q; there is %s", flag, name, strings.Join(accepted, ", "))
 		}
-		if slices.ContainsFunc(outputs[:i], func(o output) bool { return o.file == file }) {
+		if slices.ContainsFunc(named, func(w [2]string) bool { return w[1] == file }) {
 			return nil, fmt.Errorf("--write %q: %s is written once only", flag, file)
 		}
-		outputs[i] = output{formats[n], file}
+		named = append(named, [2]string{name, file})
 	}
-	return outputs, nil
+	return named, nil
 }
 
 // save writes the whole file or none of it.

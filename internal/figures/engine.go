@@ -134,9 +134,9 @@ func fill(path string, ids []string) string {
 	return path
 }
 
-// bind puts a subject's ids into an input path. What is left for a column is
-// its list and the rest of the path below each item; for a scalar list is "".
-func (f *Figure) bind(in *Input, ids []string) (path, list, rest string) {
+// Path is the manifest path of an input for the subject that ids name. Stars
+// that are left stand for the items of a list.
+func (f *Figure) Path(in *Input, ids []string) string {
 	segments := strings.Split(in.Path, ".")
 	if f.Per != "" {
 		for i, want := range strings.Split(f.Per+".*", ".") {
@@ -148,7 +148,14 @@ func (f *Figure) bind(in *Input, ids []string) (path, list, rest string) {
 			}
 		}
 	}
-	path = strings.Join(segments, ".")
+	return strings.Join(segments, ".")
+}
+
+// bind puts a subject's ids into an input path. What is left for a column is
+// its list and the rest of the path below each item; for a scalar list is "".
+func (f *Figure) bind(in *Input, ids []string) (path, list, rest string) {
+	path = f.Path(in, ids)
+	segments := strings.Split(path, ".")
 	switch star := slices.Index(segments, "*"); {
 	case star < 0:
 		return path, "", ""

@@ -69,6 +69,10 @@ type Size struct {
 	SI    float64
 }
 
+// Today is the path at which figures read the day of the judgement, as a number
+// of the form yyyymmdd like every date. It is no place of the manifest.
+const Today = "today"
+
 // Source says where a formula comes from.
 type Source struct {
 	// Title names the clause, table or page; never invented.

@@ -34,11 +34,11 @@ type Computed struct {
 	State figures.State
 }
 
-// Compute evaluates every figure on a manifest.
-func Compute(all []*figures.Figure, m *manifest.Manifest) []Computed {
+// Compute evaluates every figure on a manifest, as of a day such as 2026-11-25.
+func Compute(all []*figures.Figure, m *manifest.Manifest, today string) []Computed {
 	out := make([]Computed, len(all))
 	for i, f := range all {
-		results, state := figures.Evaluate(f, Values{m})
+		results, state := figures.Evaluate(f, Values{m, today})
 		out[i] = Computed{f, results, state}
 	}
 	return out
@@ -47,19 +47,24 @@ func Compute(all []*figures.Figure, m *manifest.Manifest) []Computed {
 // Document returns the input document: maps, slices, strings, booleans and
 // json.Number only.
 func Document(p Parts) map[string]any {
-	regions := make([]any, len(p.Chain))
-	for i, r := range p.Chain {
-		regions[i] = map[string]any{"code": r.Code, "name": r.Name, "pack": r.Pack}
-	}
 	return map[string]any{
 		"build":    record(p.Manifest.Root),
 		"figures":  figureRecords(p.Manifest, p.Figures),
 		"evidence": papers(p.Manifest, p.Evidence),
-		"regions":  regions,
+		"regions":  Regions(p.Chain),
 		"hold":     p.Hold,
 		"today":    p.Today,
 		"block_on": p.BlockOn,
 	}
+}
+
+// Regions is a chain of regions as the document holds it.
+func Regions(chain []rulebook.Region) []any {
+	regions := make([]any, len(chain))
+	for i, r := range chain {
+		regions[i] = map[string]any{"code": r.Code, "name": r.Name, "pack": r.Pack}
+	}
+	return regions
 }
 
 func figureRecords(m *manifest.Manifest, all []Computed) map[string]any {
@@ -120,9 +125,11 @@ func figureRecord(m *manifest.Manifest, r figures.Result) map[string]any {
 		if r.Basis == "" {
 			out["basis"] = exact
 		}
-		paths := make([]string, len(r.Inputs))
-		for i, l := range r.Inputs {
-			paths[i] = l.Path
+		var paths []string
+		for _, l := range r.Inputs {
+			if l.Path != figures.Today {
+				paths = append(paths, l.Path)
+			}
 		}
 		out["inputs"] = written(m, paths)
 	}

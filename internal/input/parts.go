@@ -70,8 +70,17 @@ func threadParts(t thread.Thread) []part {
 		spelled("gender", t.Gender), spelled("seal", t.Seal),
 		length("major", t.Major), length("pitch", t.Pitch),
 		{name: "angle", state: manifest.Given, si: t.Angle, kind: quantity.Angle},
-		ratio("taper", t.Taper), length("engagement", t.Engagement), ratio("per_inch", t.PerInch),
+		ratio("taper", t.Taper), length("engagement", t.Engagement), handTight(t), ratio("per_inch", t.PerInch),
 	}
+}
+
+// handTight is how far a tapered thread goes in by hand; a parallel one has no
+// such length.
+func handTight(t thread.Thread) part {
+	if t.HandTight == 0 {
+		return part{name: "hand_tight", state: manifest.None}
+	}
+	return length("hand_tight", t.HandTight)
 }
 
 // tyreParts gives the overall diameter that a size code names; a full-profile

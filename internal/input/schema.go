@@ -56,6 +56,7 @@ func Schema(shape *schema.Shape, all []*figures.Figure) ([]byte, error) {
 	for _, part := range schema.ThreadParts {
 		threadParts[part] = ref("part")
 	}
+	threadParts["hand_tight"] = maybe("part")
 	outside := closed(object{"path": text, "low": number, "high": number, "from": number, "to": number}, "path", "low", "high", "from", "to")
 	doc := closed(object{
 		"build":    shapeSchema(shape),

@@ -1,18 +1,31 @@
 package input
 
 import (
+	"strconv"
 	"strings"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/manifest"
+	"trialfit/internal/schema"
 )
 
 // Values lets figures look their inputs up in a manifest.
-type Values struct{ Manifest *manifest.Manifest }
+type Values struct {
+	Manifest *manifest.Manifest
+	// Today is the day of the judgement, as 2026-11-25.
+	Today string
+}
 
 // Leaf returns the leaf at a manifest path, or the number of a leaf's part at a
 // path that ends in one.
 func (v Values) Leaf(path string) figures.Leaf {
+	if path == figures.Today {
+		x, ok := date(v.Today)
+		if !ok {
+			return figures.Leaf{Path: path}
+		}
+		return figures.Leaf{Path: path, State: figures.Given, Low: x, High: x}
+	}
 	n := v.Manifest.Node(path)
 	if n == nil {
 		return v.part(path)
@@ -25,12 +38,22 @@ func (v Values) Leaf(path string) figures.Leaf {
 		return l
 	}
 	l.Basis = n.Value.Basis
-	if n.Value.Numeric {
+	switch {
+	case n.Value.Numeric:
 		l.Low, l.High = n.Value.Low, n.Value.High
-	} else {
+	case n.Shape.Leaf == schema.LeafDate:
+		l.Low, _ = date(n.Value.Text)
+		l.High = l.Low
+	default:
 		l.Word = n.Value.Text
 	}
 	return l
+}
+
+// date writes 2026-11-25 as the number 20261125.
+func date(text string) (float64, bool) {
+	x, err := strconv.ParseFloat(strings.ReplaceAll(text, "-", ""), 64)
+	return x, err == nil
 }
 
 func (v Values) part(path string) figures.Leaf {

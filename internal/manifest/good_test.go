@@ -207,6 +207,31 @@ func TestJoints(t *testing.T) {
 	}
 }
 
+// TestJointsOfEitherSex: a port may be a stub, an adapter may have one sex at both
+// ends, and turns belong to the joint of the part that was turned.
+func TestJointsOfEitherSex(t *testing.T) {
+	m := read(t, `trialfit: 1
+build: {}
+fittings:
+  - id: x
+    port: 1/4 NPT external
+    adapters:
+      - {id: coupling, into: 1/4 NPT internal, takes: 1/4 NPT internal, turns: 6}
+      - {id: nipple, into: 1/4 NPT external, takes: 1/4 NPT external}
+    end: 1/4 NPT internal
+    turns: 6.5
+`)
+	for id, want := range map[string]string{"coupling": "6", "nipple": "", "end": "6.5"} {
+		j := m.Node("fittings.x.joints." + id)
+		require.True(t, *j.Field("mates").Value.Bool, id)
+		if turns := j.Field("turns"); want == "" {
+			require.Equal(t, "fittings.x.adapters.nipple.turns", turns.Origin())
+		} else {
+			require.Equal(t, want, turns.Value.Text, id)
+		}
+	}
+}
+
 func TestJointWithoutThreads(t *testing.T) {
 	m := read(t, "trialfit: 1\nbuild: {}\nfittings:\n  - {id: x, adapters: none, end: 3/8 NPT external}\n")
 	mates := m.Node("fittings.x.joints.end.mates")

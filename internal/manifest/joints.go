@@ -19,14 +19,16 @@ func joints(chain *Node) *Node {
 	}
 	inner := port
 	for _, adapter := range adapters.Items {
-		list.Items = append(list.Items, joint(list, adapter.ID, adapter.At, inner, adapter.Field("into"), adapter.Field("seal")))
+		list.Items = append(list.Items, joint(list, adapter.ID, adapter.At, inner, adapter.Field("into"), adapter))
 		inner = adapter.Field("takes")
 	}
-	list.Items = append(list.Items, joint(list, end.Shape.Name, end.At, inner, end, chain.Field("seal")))
+	list.Items = append(list.Items, joint(list, end.Shape.Name, end.At, inner, end, chain))
 	return list
 }
 
-func joint(list *Node, id string, at Position, inner, outer, seal *Node) *Node {
+// joint is one of a list of joints; made is what says how it was made up: the
+// adapter, or the chain for its end.
+func joint(list *Node, id string, at Position, inner, outer, made *Node) *Node {
 	item := &Node{Path: join(list.Path, id), Shape: schema.Joints, State: Given, At: at, ID: id}
 	field := func(name string, from *Node) *Node {
 		f := *from
@@ -38,7 +40,8 @@ func joint(list *Node, id string, at Position, inner, outer, seal *Node) *Node {
 	}
 	field("inner", inner)
 	field("outer", outer)
-	field("seal", seal)
+	field("seal", made.Field("seal"))
+	field("turns", made.Field("turns"))
 	fit := []*Node{field("mates", outer), field("lookalike", outer)}
 	if inner.Value == nil || outer.Value == nil {
 		for _, f := range fit {

@@ -70,8 +70,8 @@ func whole(path string) string {
 	switch part, _, _ := strings.Cut(rest, "."); part {
 	case "inner":
 		return chain + ".port"
-	case "seal":
-		return chain + ".seal"
+	case "seal", "turns":
+		return chain + "." + part
 	default:
 		return chain + ".end"
 	}

@@ -17,7 +17,7 @@ var gnuSI = map[string]string{
 	"rad/s": "radian/s", "s": "s", "Hz": "Hz", "N": "N", "N·m": "N m", "J": "J", "W": "W",
 	"Pa": "Pa", "K": "K", "A": "A", "V": "V", "Ω": "ohm", "Ω/m": "ohm/m", "C": "coulomb",
 	"m³/s": "m^3/s", "kg/s": "kg/s", "kg/m": "kg/m", "kg/m³": "kg/m^3", "kg/J": "kg/J",
-	"N/m": "N/m", "A/m³": "A/m^3", "1": "1",
+	"N/m": "N/m", "A/m³": "A/m^3", "rad/s²": "radian/s^2", "1/m": "1/m", "W/kg": "W/kg", "1": "1", "m³/m": "m^3/m", "m²/s": "m^2/s",
 }
 
 // gnu is each unit of the table in the language of GNU units 2.22. A unit that
@@ -55,7 +55,13 @@ var gnu = map[string]string{
 	"kg/m³": "kg/m^3", "kg/L": "kg/liter", "g/cm³": "g/cm^3", "g/L": "g/liter", "lb/ft³": "lb/ft^3", "lb/US gal": "lb/usgallon",
 	"g/kWh": "g/(kW hour)", "lb/hp·h": "lb/(mechanicalhorsepower hour)", "kg/kWh": "kg/(kW hour)",
 	"g/PS·h": "g/(metrichorsepower hour)", "kg/J": "kg/J",
+	"L/100 km": "liter/(100 km)", "US gal/100 mi": "usgallon/(100 mile)", "imp gal/100 mi": "brgallon/(100 mile)", "m³/m": "m^3/m",
+	"mm²/s": "mm^2/s", "cSt": "centistokes", "St": "stokes", "m²/s": "m^2/s",
 	"N/mm": "N/mm", "lbf/in": "lbf/in", "kN/m": "kN/m", "N/m": "N/m", "kgf/mm": "kgf/mm", "lbf/ft": "lbf/ft",
+	"rad/s²": "radian/s^2", "°/s²": "degree/s^2",
+	"rev/km": "1/km", "rev/mi": "1/mile", "1/m": "1/m",
+	"hp/lb": "mechanicalhorsepower/lb", "hp/short ton": "mechanicalhorsepower/shortton",
+	"PS/t": "metrichorsepower/tonne", "kW/t": "kW/tonne", "ksi": "1000 psi",
 	"A/L": "A/liter", "A/in³": "A/in^3", "A/m³": "A/m^3",
 	"": "1", "%": "percent", ":1": "1", "kcmil": "1000 cmil",
 }

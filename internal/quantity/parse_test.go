@@ -177,8 +177,8 @@ func TestSpellingsAreUnambiguous(t *testing.T) {
 }
 
 func TestKinds(t *testing.T) {
-	if len(Kinds()) != 33 {
-		t.Errorf("%d kinds have units, want 33", len(Kinds()))
+	if len(Kinds()) != 40 {
+		t.Errorf("%d kinds have units, want 40", len(Kinds()))
 	}
 	for _, k := range Kinds() {
 		if !Known(k) || SI(k) == "" || len(Symbols(k)) == 0 {

@@ -23,6 +23,8 @@ func TestWorkedConversions(t *testing.T) {
 		{"195 °F", Temperature, "°C", 90.5556, 5e-5},
 		{"20 °F", TemperatureDifference, "K", 11.1111, 5e-5},
 		{"1 lb/hp·h", SpecificConsumption, "g/kWh", 608.2773878, 5e-8},
+		{"4 cSt", KinematicViscosity, "mm²/s", 4, 5e-15},
+		{"5 US gal/100 mi", VolumePerDistance, "L/100 km", 11.76073, 5e-6},
 		{"1 cfm", VolumeFlow, "m³/s", 4.719474432e-4, 5e-14},
 		{"1 US gpm", VolumeFlow, "m³/s", 6.30901964e-5, 5e-14},
 		{"1 psi", GaugePressure, "Pa", 6894.757293168361, 5e-12},

@@ -76,6 +76,21 @@ func electrics() []family {
 			u("g/PS·h", quotient("1/1000", product(metricHP, hour)), "g/PSh,g/(PS·h)"),
 			u("kg/J", "1", ""),
 		}},
+		{VolumePerDistance, "m³/m", []unit{
+			u("L/100 km", "1/100000000", "l/100 km,L/100km,l/100km"),
+			u("US gal/100 mi", quotient(gallonUS, product("100", mile)), "gal/100 mi US"),
+			u("imp gal/100 mi", quotient(gallonImp, product("100", mile)), "gal/100 mi imp"),
+			u("m³/m", "1", ""),
+		}},
+		{KinematicViscosity, "m²/s", []unit{
+			u("mm²/s", "1/1000000", ""),
+			u("cSt", "1/1000000", "centistokes"),
+			u("St", "1/10000", "stokes"),
+			u("m²/s", "1", ""),
+		}},
+		{Absorption, "1/m", []unit{
+			u("1/m", "1", "m⁻¹,m-1,m^-1"),
+		}},
 		{SoundLevel, "dB(A)", []unit{
 			u("dB(A)", "1", "dBA"),
 		}},
@@ -91,6 +106,28 @@ func electrics() []family {
 			u("A/L", "1000", "A/l"),
 			u("A/in³", quotient("1", cubicInch), "A/ci,A/cid,A/cu in"),
 			u("A/m³", "1", ""),
+		}},
+		{AngularAcceleration, "rad/s²", []unit{
+			u("rad/s²", "1", "rad/s/s"),
+			u("°/s²", quotient(pi, "180"), "deg/s²"),
+		}},
+		{TurnsPerLength, "1/m", []unit{
+			u("rev/km", "1/1000", "revs/km,r/km"),
+			u("rev/mi", quotient("1", mile), "rev/mile,revs/mile,revs/mi,r/mi"),
+			u("1/m", "1", "rev/m"),
+		}},
+		{PowerPerMass, "W/kg", []unit{
+			u("kW/t", "1", "W/kg"),
+			u("hp/lb", quotient(horsepower, pound), ""),
+			u("hp/short ton", quotient(horsepower, product("2000", pound)), ""),
+			u("PS/t", quotient(metricHP, "1000"), ""),
+		}},
+		{Stress, "Pa", []unit{
+			u("MPa", "1000000", "N/mm²"),
+			u("ksi", product("1000", psi), ""),
+			u("psi", psi, "lbf/in²"),
+			u("kPa", "1000", ""),
+			u("Pa", "1", "N/m²"),
 		}},
 		{Ratio, "1", []unit{
 			u("", "1", ""),

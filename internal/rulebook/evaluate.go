@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"sync"
 	"time"
@@ -35,10 +36,7 @@ type Evaluator struct {
 // Prepare compiles what is in force for a chain of regions, once per chain. It
 // is safe for concurrent use.
 func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) {
-	codes := make([]string, len(chain))
-	for i, r := range chain {
-		codes[i] = r.Code
-	}
+	codes := codesOf(chain)
 	key := strings.Join(codes, " ")
 	b.ready.Lock()
 	defer b.ready.Unlock()
@@ -69,6 +67,30 @@ func (b *Book) Prepare(ctx context.Context, chain []Region) (*Evaluator, error) 
 	e := &Evaluator{query, b}
 	b.ready.evaluators[key] = e
 	return e, nil
+}
+
+func codesOf(chain []Region) []string {
+	codes := make([]string, len(chain))
+	for i, r := range chain {
+		codes[i] = r.Code
+	}
+	return codes
+}
+
+// Together compiles what is in force in any of the chains at once, for whoever
+// is going to judge in many of them: rules of a region that a document does not
+// name take no part in its verdict.
+func (b *Book) Together(chains ...[]Region) error {
+	compiler, err := b.compiler(codesOf(slices.Concat(chains...)))
+	if err != nil {
+		return err
+	}
+	b.ready.Lock()
+	defer b.ready.Unlock()
+	for _, chain := range chains {
+		b.ready.compilers[strings.Join(codesOf(chain), " ")] = compiler
+	}
+	return nil
 }
 
 // compiler parses and compiles the Rego of all packs and of the regions named.

@@ -152,6 +152,7 @@ func TestStrangeRules(t *testing.T) {
 const xzRegion = `code: XZ
 name: Invented waters
 reviewed: 2026-11-25
+review_months: 12
 authorities:
   - name: Harbour office (invented)
     decides: everything

@@ -11,16 +11,43 @@ import (
 
 // Region is a country, state or province whose requirements a pack examines.
 type Region struct {
-	Code        string      `yaml:"code" json:"code"`
-	Name        string      `yaml:"name" json:"name"`
-	Inherits    string      `yaml:"inherits" json:"inherits,omitempty"`
-	Reviewed    string      `yaml:"reviewed" json:"reviewed,omitempty"`
+	Code     string `yaml:"code" json:"code"`
+	Name     string `yaml:"name" json:"name"`
+	Inherits string `yaml:"inherits" json:"inherits,omitempty"`
+	Reviewed string `yaml:"reviewed" json:"reviewed,omitempty"`
+	// ReviewMonths is how long a look at this region's sources is good for.
+	ReviewMonths int `yaml:"review_months" json:"review_months,omitempty"`
+	// Paper and Units are what an inspector there is used to: a4 or letter;
+	// si, customary or both. A region that names none takes them from the one
+	// it inherits.
+	Paper string `yaml:"paper" json:"paper,omitempty"`
+	Units string `yaml:"units" json:"units,omitempty"`
+	// Zones are the counties or areas that the authority tells apart, from a
+	// list that was read.
+	Zones       Zones       `yaml:"zones" json:"zones,omitzero"`
 	Authorities []Authority `yaml:"authorities" json:"authorities,omitempty"`
 	// Pack says that a pack examines this region; without one nothing about
 	// registration there was examined.
 	Pack bool `yaml:"-" json:"pack"`
 
 	from string // name of the pack that defines it
+}
+
+// Zones is a list of areas with its source.
+type Zones struct {
+	Means    string   `yaml:"means" json:"means"` // what lies inside these areas
+	Names    []string `yaml:"names" json:"names"`
+	Source   string   `yaml:"source" json:"source"`
+	URL      string   `yaml:"url" json:"url"`
+	Reviewed string   `yaml:"reviewed" json:"reviewed"`
+}
+
+// whole says that a list of zones is not there at all, or all of it.
+func (z Zones) whole() bool {
+	if len(z.Names) == 0 {
+		return z.Means == "" && z.Source == "" && z.URL == "" && z.Reviewed == ""
+	}
+	return z.Means != "" && z.Source != "" && isDate(z.Reviewed)
 }
 
 // Authority decides something in a region.
@@ -31,13 +58,17 @@ type Authority struct {
 
 var regionCode = regexp.MustCompile(`^[A-Z]{2}(-[A-Z0-9]{1,3})?$`)
 
+func isDate(text string) bool {
+	_, err := time.Parse(time.DateOnly, text)
+	return err == nil
+}
+
 // addRegion takes in regions/<code>/region.yaml.
 func (b *Book) addRegion(pack Pack, name string, data []byte) error {
 	r := &Region{Pack: true, from: pack.Name}
 	if err := strictYAML(data, r); err != nil {
 		return err
 	}
-	_, dateErr := time.Parse(time.DateOnly, r.Reviewed)
 	folder := "regions/" + strings.ToLower(r.Code) + "/region.yaml"
 	switch {
 	case !regionCode.MatchString(r.Code):
@@ -48,8 +79,16 @@ func (b *Book) addRegion(pack Pack, name string, data []byte) error {
 		return fmt.Errorf("inherits %q, needs an ISO 3166 code such as US", r.Inherits)
 	case r.Name == "" || len(r.Authorities) == 0:
 		return fmt.Errorf("region %s needs a name and at least one authority", r.Code)
-	case dateErr != nil:
+	case !isDate(r.Reviewed):
 		return fmt.Errorf("reviewed is %q, needs a date such as 2026-11-25", r.Reviewed)
+	case r.ReviewMonths < 1 || r.ReviewMonths > 60:
+		return fmt.Errorf("review_months is %d, needs the months from 1 to 60 after which the sources are read again", r.ReviewMonths)
+	case !slices.Contains([]string{"", "a4", "letter"}, r.Paper):
+		return fmt.Errorf("paper is %q, needs a4 or letter", r.Paper)
+	case !slices.Contains([]string{"", "si", "customary", "both"}, r.Units):
+		return fmt.Errorf("units is %q, needs si, customary or both", r.Units)
+	case !r.Zones.whole():
+		return fmt.Errorf("zones need names, what they mean, the list they were read from and the day it was reviewed")
 	case b.regions[r.Code] != nil:
 		return fmt.Errorf("region %s is defined already: a pack may add rules to it, not replace it", r.Code)
 	}
@@ -116,3 +155,6 @@ func (b *Book) Chain(code string) ([]Region, error) {
 	slices.Reverse(chain)
 	return chain, nil
 }
+
+// Regions returns the codes of the regions that a pack examines, sorted.
+func (b *Book) Regions() []string { return slices.Sorted(maps.Keys(b.regions)) }

@@ -10,6 +10,7 @@ import (
 const xz = `code: XZ
 name: Invented waters
 reviewed: 2026-11-25
+review_months: 12
 authorities:
   - name: Harbour office (invented)
     decides: everything
@@ -69,7 +70,11 @@ func TestRegionRefused(t *testing.T) {
 		"code":          {files{"regions/xz/region.yaml": strings.Replace(xz, "XZ", "Xz", 1)}, `regions/xz/region.yaml: code is "Xz", needs an ISO 3166 code such as US or US-CA`},
 		"no name":       {files{"regions/xz/region.yaml": strings.Replace(xz, "name: Invented waters", "", 1)}, "regions/xz/region.yaml: region XZ needs a name and at least one authority"},
 		"reviewed":      {files{"regions/xz/region.yaml": strings.Replace(xz, "2026-11-25", "soon", 1)}, `regions/xz/region.yaml: reviewed is "soon", needs a date such as 2026-11-25`},
-		"unknown key":   {files{"regions/xz/region.yaml": xz + "    office: x\n"}, `regions/xz/region.yaml:7:5: unknown key "office": accepted are name, decides`},
+		"review age":    {files{"regions/xz/region.yaml": strings.Replace(xz, "months: 12", "months: 0", 1)}, "regions/xz/region.yaml: review_months is 0, needs the months from 1 to 60 after which the sources are read again"},
+		"paper":         {files{"regions/xz/region.yaml": xz + "paper: legal\n"}, `regions/xz/region.yaml: paper is "legal", needs a4 or letter`},
+		"units":         {files{"regions/xz/region.yaml": xz + "units: metric\n"}, `regions/xz/region.yaml: units is "metric", needs si, customary or both`},
+		"zones":         {files{"regions/xz/region.yaml": xz + "zones: {names: [North quay]}\n"}, "regions/xz/region.yaml: zones need names, what they mean, the list they were read from and the day it was reviewed"},
+		"unknown key":   {files{"regions/xz/region.yaml": xz + "    office: x\n"}, `regions/xz/region.yaml:8:5: unknown key "office": accepted are name, decides`},
 		"folder":        {files{"regions/xy/region.yaml": xz, "regions/xz/region.yaml": ""}, "regions/xy/region.yaml: region XZ is described in regions/xz/region.yaml"},
 		"elsewhere":     {files{"rules/region.yaml": xz, "regions/xz/region.yaml": ""}, "rules/region.yaml: region XZ is described in regions/xz/region.yaml"},
 		"a shipped one": {files{"regions/us/region.yaml": strings.Replace(xz, "XZ", "US", 1)}, "regions/us/region.yaml: region US is defined already: a pack may add rules to it, not replace it"},

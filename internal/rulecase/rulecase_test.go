@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"trialfit/internal/check"
+	"trialfit/internal/rulebook"
 	"trialfit/internal/verdict"
 )
 
@@ -26,13 +27,14 @@ func TestCases(t *testing.T) {
 			require.True(t, reached[m.ID+" "+outcome], "%s: no case reaches %q", m.ID, outcome)
 		}
 	}
-	// Every chain is compiled once, before books with one rule are split off.
-	for _, code := range []string{"", "US", "US-CA"} {
+	// Everything is compiled once, before books with one rule are split off.
+	chains := [][]rulebook.Region{nil}
+	for _, code := range base.Book.Regions() {
 		chain, err := base.Book.Chain(code)
 		require.NoError(t, err)
-		_, err = base.Book.Prepare(t.Context(), chain)
-		require.NoError(t, err)
+		chains = append(chains, chain)
 	}
+	require.NoError(t, base.Book.Together(chains...))
 	alone := map[string]*check.Checker{}
 	for _, m := range base.Book.Catalogue() {
 		alone[m.ID] = Alone(base, m.ID)

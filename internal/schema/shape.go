@@ -93,6 +93,14 @@ func (s *Shape) Field(name string) *Shape {
 	return nil
 }
 
+// Noun is the title as it stands inside a sentence: in small letters, but "VIN".
+func (s *Shape) Noun() string {
+	if len(s.Title) > 1 && strings.ToUpper(s.Title[:2]) == s.Title[:2] || s.Title == "" {
+		return s.Title
+	}
+	return strings.ToLower(s.Title[:1]) + s.Title[1:]
+}
+
 // Joints is what the joints of a chain look like to figures and rules: derived
 // from the chain, never written in a manifest.
 var Joints = &Shape{
@@ -102,13 +110,14 @@ var Joints = &Shape{
 		{Name: "inner", Title: "Inner", Type: Leaf, Leaf: LeafThread, Exact: true, Description: "Thread of the part nearer the port."},
 		{Name: "outer", Title: "Outer", Type: Leaf, Leaf: LeafThread, Exact: true, Description: "Thread of the part that screws onto it."},
 		{Name: "seal", Title: "Seal", Type: Leaf, Leaf: LeafWord, Exact: true, Description: "What seals the joint."},
+		{Name: "turns", Title: "Turns", Type: Leaf, Leaf: LeafQuantity, Quantity: quantity.Ratio, Description: "Turns from where the thread first catches to where it is tight."},
 		{Name: "mates", Title: "Mates", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether the standards of the two threads say that they fit and seal."},
 		{Name: "lookalike", Title: "Look-alike", Type: Leaf, Leaf: LeafBoolean, Exact: true, Description: "Whether two different threads start by hand all the same."},
 	},
 }
 
 // ThreadParts are the parts of a thread that figures and rules can name below it.
-var ThreadParts = []string{"standard", "size", "gender", "seal", "major", "pitch", "angle", "taper", "engagement", "per_inch"}
+var ThreadParts = []string{"standard", "size", "gender", "seal", "major", "pitch", "angle", "taper", "engagement", "hand_tight", "per_inch"}
 
 // Parts are the parts of leaves that figures and rules can name below them, by
 // kind of leaf.

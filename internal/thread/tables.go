@@ -79,28 +79,29 @@ func pitchDiameterE1(size string) float64 {
 }
 
 // whitworthSizes are the basic major diameters, in millimetres, common to ISO 228 and
-// ISO 7; parallelOnly marks sizes that ISO 7 does not have. Up to 2 from
+// ISO 7, and the gauge length of ISO 7, in millimetres and from memory;
+// parallelOnly marks sizes that ISO 7 does not have. Up to 2 from
 // https://code.dcldesign.co.uk/index.php/Pipework_-_BSP_threads, 2-1/2 and 3 from
 // https://threadchart.net/standard/bsp.html.
 var whitworthSizes = []struct {
-	size           string
-	major, perInch float64
-	parallelOnly   bool
+	size                  string
+	major, perInch, gauge float64
+	parallelOnly          bool
 }{
-	{"1/16", 7.723, 28, false},
-	{"1/8", 9.728, 28, false},
-	{"1/4", 13.157, 19, false},
-	{"3/8", 16.662, 19, false},
-	{"1/2", 20.955, 14, false},
-	{"5/8", 22.911, 14, true},
-	{"3/4", 26.441, 14, false},
-	{"7/8", 30.201, 14, true},
-	{"1", 33.249, 11, false},
-	{"1-1/4", 41.910, 11, false},
-	{"1-1/2", 47.803, 11, false},
-	{"2", 59.614, 11, false},
-	{"2-1/2", 75.184, 11, false},
-	{"3", 87.884, 11, false},
+	{"1/16", 7.723, 28, 4.0, false},
+	{"1/8", 9.728, 28, 4.0, false},
+	{"1/4", 13.157, 19, 6.0, false},
+	{"3/8", 16.662, 19, 6.4, false},
+	{"1/2", 20.955, 14, 8.2, false},
+	{"5/8", 22.911, 14, 0, true},
+	{"3/4", 26.441, 14, 9.5, false},
+	{"7/8", 30.201, 14, 0, true},
+	{"1", 33.249, 11, 10.4, false},
+	{"1-1/4", 41.910, 11, 12.7, false},
+	{"1-1/2", 47.803, 11, 12.7, false},
+	{"2", 59.614, 11, 15.9, false},
+	{"2-1/2", 75.184, 11, 17.5, false},
+	{"3", 87.884, 11, 20.6, false},
 }
 
 // dashSizes are the sizes counted in sixteenths of an inch of tube, with the screw
@@ -196,6 +197,7 @@ func pipeRows(standard string) []Thread {
 		}
 		if t.Taper > 0 {
 			t.Engagement = EffectiveLength(t.Major, t.Pitch)
+			t.HandTight = s.handTight * inch
 		}
 		rows = append(rows, t)
 	}
@@ -214,7 +216,7 @@ func whitworthRows(standard string) []Thread {
 		case G:
 			t.Seal = "face"
 		case R, Rc:
-			t.Taper = pipeTaper
+			t.Taper, t.HandTight = pipeTaper, s.gauge*millimetre
 		}
 		rows = append(rows, t)
 	}

@@ -61,6 +61,9 @@ type Thread struct {
 	PerInch float64
 	// Engagement is the effective thread length L2 of NPT and NPTF, 0 for all others.
 	Engagement float64
+	// HandTight is how far the external thread goes in by hand: L1 of NPT and NPTF,
+	// the gauge length of R and Rc, 0 for all others.
+	HandTight float64
 	// Text is the thread as it was written, empty for a row of All.
 	Text string
 }

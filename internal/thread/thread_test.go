@@ -52,6 +52,9 @@ func TestPipeThreadTable(t *testing.T) {
 		{"3", 8, 3.38850, 1.2000},
 	} {
 		got := row(t, NPT, want.size)
+		if e1 := (PitchDiameterE0(got.Major, got.Pitch) + got.HandTight*pipeTaper) / inch; !within(e1, want.e1, 0.00002) {
+			t.Errorf("%s: hand-tight engagement leads to E1 %.5f in, want %.5f", want.size, e1, want.e1)
+		}
 		if got.PerInch != want.perInch {
 			t.Errorf("%s: %v threads per inch, want %v", want.size, got.PerInch, want.perInch)
 		}
@@ -119,6 +122,18 @@ func TestWhitworthPipeTable(t *testing.T) {
 		if got.PerInch != want.perInch || !within(major, want.major, want.tolerance) || !within(pitch, want.pitch, want.tolerance) {
 			t.Errorf("G %s: %v per inch, major %.4f, pitch diameter %.4f; want %v, %v, %v",
 				want.size, got.PerInch, major, pitch, want.perInch, want.major, want.pitch)
+		}
+	}
+}
+
+// Gauge lengths of ISO 7-1, from memory: those of R and Rc are one, parallel threads
+// have none.
+func TestGaugeLengths(t *testing.T) {
+	for size, want := range map[string]float64{"1/8": 4.0, "1/4": 6.0, "3/8": 6.4, "1/2": 8.2, "3/4": 9.5, "1": 10.4} {
+		for standard, want := range map[string]float64{R: want, Rc: want, Rp: 0, G: 0} {
+			if got := row(t, standard, size).HandTight / millimetre; !within(got, want, 1e-9) {
+				t.Errorf("%s %s: gauge length %.1f mm, want %.1f", standard, size, got, want)
+			}
 		}
 	}
 }

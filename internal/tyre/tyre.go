@@ -11,6 +11,14 @@ import (
 
 const inch = 0.0254 // m
 
+// rolling is how far a loaded radial tyre rolls against one that keeps its
+// overall diameter: circumference 3.05·D (ETRTO, from memory).
+const rolling = 0.971
+
+// RollingRadius is the radius in m at which a loaded radial tyre rolls, from its
+// overall diameter in m.
+func RollingRadius(diameter float64) float64 { return rolling * diameter / 2 }
+
 // ErrNoDiameter is returned for sizes that name a section and a rim but not how
 // high the tyre stands, such as 7.50R16 or 205R16. Their diameter is in the
 // maker's table.

@@ -7,6 +7,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+
+	"trialfit/internal/quantity"
 )
 
 // Verdict is the decision document of the rules.
@@ -70,6 +72,23 @@ type Finding struct {
 	// Waiver is the id of the waiver in use, Waived the outcome it sets aside.
 	Waiver string `json:"waiver,omitempty"`
 	Waived string `json:"waived,omitempty"`
+}
+
+// Room is the distance in SI units between a range and its limit at the nearer
+// ends, negative where the limit is passed, and the kind of that distance.
+// There is none unless both are numbers and the comparator has sides.
+func (f Finding) Room() (room float64, kind quantity.Kind, ok bool) {
+	if !f.Value.Numeric() || !f.Limit.Numeric() {
+		return 0, "", false
+	}
+	kind = difference(quantity.Kind(f.Value.Kind))
+	switch f.Comparator {
+	case "at most":
+		return *f.Limit.Low - *f.Value.High, kind, true
+	case "at least":
+		return *f.Value.Low - *f.Limit.High, kind, true
+	}
+	return 0, "", false
 }
 
 // Shown is a value or a limit as the rules saw it.

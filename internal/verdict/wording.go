@@ -144,7 +144,7 @@ func (w wording) beside(path string, v *Shown) string {
 	var texts strings.Builder
 	for _, f := range item.Fields {
 		if f.Shape.Leaf == schema.LeafText && f.Value != nil {
-			fmt.Fprintf(&texts, "%s: %s; ", lower(f.Shape.Title), f.Value.Text)
+			fmt.Fprintf(&texts, "%s: %s; ", f.Shape.Noun(), f.Value.Text)
 		}
 	}
 	return texts.String()
@@ -193,18 +193,10 @@ func (w wording) title(path string) string {
 		}
 	default:
 		if n := w.Manifest.Node(path); n != nil && n.Shape.Type == schema.Leaf && n.Shape.Title != "" {
-			return lower(n.Shape.Title)
+			return n.Shape.Noun()
 		}
 	}
 	return ""
-}
-
-// lower starts a title as it stands inside a sentence: "VIN" stays.
-func lower(title string) string {
-	if len(title) > 1 && strings.ToUpper(title[:2]) == title[:2] {
-		return title
-	}
-	return strings.ToLower(title[:1]) + title[1:]
 }
 
 func text(v *Shown) string {
@@ -260,11 +252,10 @@ func (w wording) unit(path string, kind quantity.Kind) string {
 
 // margin words the distance between a range and its limit.
 func (w wording) margin(f Finding) string {
-	room, ok := f.Room()
+	room, kind, ok := f.Room()
 	if !ok {
 		return ""
 	}
-	kind := difference(quantity.Kind(f.Value.Kind))
 	unit := w.unit(f.Path, quantity.Kind(f.Value.Kind))
 	switch {
 	case room >= 0:

@@ -1,5 +1,7 @@
-// Package air holds the figures of what goes into the engine under pressure and
-// of what comes out against it.
+// Package air holds the figures of what the engine breathes: how much air,
+// through which pipes, how compressed and how cooled, and what the altitude
+// leaves of it. The pressures that an engine's maker limits, in the intake and
+// in the exhaust, are here too.
 package air
 
 import (
@@ -10,44 +12,40 @@ import (
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
 	return []*figures.Figure{
-		pressureRatio,
-		compressorRise, coolerEffectiveness, chargeRise,
+		flowRated, flowTorque, cleanerUse, restrictionUse,
+		ductSpeed, ductMach, chargePipeSpeed, chargePipeMach,
+		pressureRatio, pressureRatioSite, compressorTemperature, compressorEfficiency,
+		compressorRise, coolerEffectiveness, chargeRise, densityRatio,
+		fuelRatioRated, fuelRatioTorque, excessRated, excessTorque,
+		sitePressure, siteDensity, powerCorrection, powerLeft,
 		brakePressureUse, backPressureUse,
 	}
 }
 
-// Atmosphere is the standard pressure of air at sea level in Pa.
-const Atmosphere = 101_325
-
 // Bounds of road engines, and nothing that is only a slip of the unit.
 var (
-	boostBounds = figures.Bounds{Low: 0, High: 800_000}       // Pa above the surrounding air
-	hotBounds   = figures.Bounds{Low: 223.15, High: 623.15}   // K: −50 to 350 °C
-	airBounds   = figures.Bounds{Low: 223.15, High: 333.15}   // K: −50 to 60 °C
-	brakeBounds = figures.Bounds{Low: 1_000, High: 1_000_000} // Pa above the surrounding air
-	backBounds  = figures.Bounds{Low: 10, High: 100_000}      // Pa
+	boostBounds       = figures.Bounds{Low: 0, High: 800_000}       // Pa above the surrounding air
+	hotBounds         = figures.Bounds{Low: 223.15, High: 623.15}   // K: −50 to 350 °C
+	airBounds         = figures.Bounds{Low: 223.15, High: 333.15}   // K: −50 to 60 °C
+	brakeBounds       = figures.Bounds{Low: 1_000, High: 1_000_000} // Pa above the surrounding air
+	backBounds        = figures.Bounds{Low: 10, High: 100_000}      // Pa
+	restrictionBounds = figures.Bounds{Low: 1, High: 25_000}        // Pa
+	lossBounds        = figures.Bounds{Low: 0, High: 100_000}       // Pa
+	displacement      = figures.Bounds{Low: 0.1e-3, High: 0.03}     // m³
+	speedBounds       = figures.Bounds{Low: 20, High: 1_000}        // rad/s: 190 to 9500 rpm
+	fillingBounds     = figures.Bounds{Low: 0.3, High: 1.3}         // of the swept volume
+	efficiencyBounds  = figures.Bounds{Low: 0.3, High: 0.9}         // of a compressor
+	boreBounds        = figures.Bounds{Low: 0.015, High: 0.3}       // m
+	flowBounds        = figures.Bounds{Low: 0.005, High: 3}         // m³/s
+	powerBounds       = figures.Bounds{Low: 1_000, High: 1_500_000} // W
+	torqueBounds      = figures.Bounds{Low: 5, High: 5_000}         // N·m
+	fuelBounds        = figures.Bounds{Low: 1.5e-8, High: 2.5e-7}   // kg/J: 54 to 900 g/kWh
+	altitudeBounds    = figures.Bounds{Low: -450, High: 6_000}      // m, from the lowest road to the highest
+	testBounds        = figures.Bounds{Low: 50_000, High: 108_000}  // Pa
 )
 
-// PressureRatio is the pressure behind a compressor over that before it, from
-// the boost and the pressure of the surrounding air, both in one unit. What the
-// air cleaner takes is left out.
-func PressureRatio(boost, ambient float64) float64 { return (boost + ambient) / ambient }
-
-var pressureRatio = &figures.Figure{
-	ID:      "air.pressure_ratio",
-	Title:   "pressure ratio of the compressor",
-	Symbol:  "π",
-	Kind:    quantity.Ratio,
-	Formula: "π = (boost + 101.325 kPa) / 101.325 kPa, at sea level, without the restriction of the intake",
-	Inputs: []figures.Input{
-		{Name: "p", Path: "charge_air.boost", Direction: figures.Rising, Valid: boostBounds},
-	},
-	Source: figures.Source{
-		Title: "definition, with the standard atmosphere",
-		URL:   "https://toolroost.com/turbo-pressure-ratio-calculator",
-		Basis: "physics",
-	},
-	Compute: func(a figures.Args) float64 { return PressureRatio(a.At("p"), Atmosphere) },
+func in(name, path string, d figures.Direction, valid figures.Bounds) figures.Input {
+	return figures.Input{Name: name, Path: path, Direction: d, Valid: valid}
 }
 
 // use is a pressure against the highest one that the engine's maker allows.
@@ -59,10 +57,7 @@ func use(id, title, at, limit string, valid figures.Bounds) *figures.Figure {
 		Kind:    quantity.Ratio,
 		Unit:    "%",
 		Formula: "pressure / highest pressure that the engine's maker allows",
-		Inputs: []figures.Input{
-			{Name: "p", Path: at, Direction: figures.Rising, Valid: valid},
-			{Name: "p max", Path: limit, Direction: figures.Falling, Valid: valid},
-		},
+		Inputs:  []figures.Input{in("p", at, figures.Rising, valid), in("p max", limit, figures.Falling, valid)},
 		Source:  figures.Source{Title: "the engine maker's data sheet", Basis: "manufacturer"},
 		Compute: func(a figures.Args) float64 { return Use(a.At("p"), a.At("p max")) },
 	}
@@ -72,6 +67,8 @@ func use(id, title, at, limit string, valid figures.Bounds) *figures.Figure {
 func Use(pressure, limit float64) float64 { return pressure / limit }
 
 var (
+	restrictionUse = use("restriction_use", "intake restriction against its limit",
+		"intake.restriction", "intake.restriction_limit", restrictionBounds)
 	brakePressureUse = use("brake_pressure_use", "exhaust brake pressure against its limit",
 		"exhaust.brake.pressure", "exhaust.brake.pressure_limit", brakeBounds)
 	backPressureUse = use("back_pressure_use", "exhaust back pressure against its limit",

@@ -1,5 +1,6 @@
 // Package electrical holds the figures of the cranking circuit, of circuits and
-// their conductors and fuses, of the battery and of charging.
+// their conductors and fuses, of the battery, of preheating, of charging and of
+// the alternator's belt.
 package electrical
 
 import (
@@ -11,16 +12,21 @@ import (
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
 	return []*figures.Figure{
-		crankingLoopResistance, crankingDrop, crankingDropShare,
-		circuitResistance, voltageDrop, voltageDropShare,
-		ampacity, ampacityUse, fuseFactor,
-		ccaPerDisplacement, ccaMargin,
-		continuousLoad, chargingReserveIdle, chargingUse,
-		alternatorSpeedIdle, alternatorCutInMargin,
+		crankingLoopResistance, crankingDrop, crankingDropShare, crankingCableDrop, crankingContactDrop,
+		circuitResistance, voltageDrop, voltageDropShare, voltageDropUse, conductorArea, conductorNeed,
+		ampacity, ampacityUse, ampacityDerated, ampacityDeratedUse, conductorTemperature, insulationMargin, fuseFactor,
+		ccaPerDisplacement, ccaMargin, reserveCharge, standbyTime,
+		preheatCurrent, preheatEnergy, preheatShare, stopHoldCurrent, stopPullCurrent,
+		continuousLoad, chargingReserveIdle, chargingUse, alternatorNeed, alternatorUse,
+		alternatorSpeedIdle, alternatorCutInMargin, alternatorSpeedGoverned, alternatorSpeedUse,
+		beltGap, beltWrap, beltLength, beltLengthError, beltMisalignment,
 	}
 }
 
-const rpm = 2 * math.Pi / 60 // rad/s
+const (
+	rpm    = 2 * math.Pi / 60 // rad/s
+	minute = 60.0             // s
+)
 
 // Bounds of vehicle electrics, and nothing that is only a slip of the unit.
 var (
@@ -39,4 +45,14 @@ var (
 	idleBounds        = figures.Bounds{Low: 200 * rpm, High: 3_000 * rpm} // rad/s
 	pulleyBounds      = figures.Bounds{Low: 0.02, High: 0.6}              // m
 	cutInBounds       = figures.Bounds{Low: 100 * rpm, High: 8_000 * rpm} // rad/s
+	governedBounds    = figures.Bounds{Low: 600 * rpm, High: 9_000 * rpm} // rad/s
+	rotorBounds       = figures.Bounds{Low: 1_000 * rpm, High: 30_000 * rpm}
+	reserveBounds     = figures.Bounds{Low: 10 * minute, High: 3_000 * minute} // s at 25 A
+	standbyBounds     = figures.Bounds{Low: 0.01, High: reserveCurrent}        // A
+	heaterBounds      = figures.Bounds{Low: 50, High: 10_000}                  // W
+	heaterTimeBounds  = figures.Bounds{Low: 0.5, High: 30 * minute}            // s
+	coilBounds        = figures.Bounds{Low: 0.05, High: 1_000}                 // Ω
+	centreBounds      = figures.Bounds{Low: 0.05, High: 2}                     // m
+	beltBounds        = figures.Bounds{Low: 0.2, High: 6}                      // m
+	offsetBounds      = figures.Bounds{Low: 0, High: 0.05}                     // m
 )

@@ -59,6 +59,33 @@ var voltageDropShare = &figures.Figure{
 	Compute: func(a figures.Args) float64 { return VoltageDrop(a.At("I"), conductors(a)) / a.At("U") },
 }
 
+// allowed is the share of the system voltage that a circuit may lose, as the
+// American Boat and Yacht Council recommends it.
+var allowed = map[string]float64{"critical": 0.03, "ordinary": 0.10}
+
+var dropAllowed = figures.Input{Name: "share", Path: circuits + ".*.drop", Choices: allowed}
+
+var recommended = figures.Source{
+	Title: "ABYC: 3 % where the drop must be kept to a minimum, 10 % where it is not critical",
+	URL:   "https://marincofaq.wordpress.com/category/appendix/wire-charts/",
+	Basis: "standard",
+}
+
+var voltageDropUse = &figures.Figure{
+	ID:      "electrical.voltage_drop_use",
+	Title:   "voltage drop of a circuit against what it may lose",
+	Symbol:  "ΔU/ΔU max",
+	Kind:    quantity.Ratio,
+	Unit:    "%",
+	Per:     circuits,
+	Formula: "I·R/(share·U), share 3 % in a critical circuit and 10 % in an ordinary one, R = " + circuitFormula,
+	Inputs:  with(circuitInputs, circuitCurrent(figures.Rising), systemVoltage, dropAllowed),
+	Source:  recommended,
+	Compute: func(a figures.Args) float64 {
+		return VoltageDrop(a.At("I"), conductors(a)) / (a.At("share") * a.At("U"))
+	},
+}
+
 // VoltageDrop is what a current in A loses over a resistance in Ω, in V.
 func VoltageDrop(current, resistance float64) float64 { return current * resistance }
 

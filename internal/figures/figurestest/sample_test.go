@@ -153,3 +153,19 @@ func TestSample(t *testing.T) {
 		t.Run(f.ID, func(t *testing.T) { Sample(t, f, 5000) })
 	}
 }
+
+// Bounds that keep nothing out must not slip through.
+func TestRefuses(t *testing.T) {
+	f := &figures.Figure{
+		ID:      "wide.open",
+		Inputs:  []figures.Input{bounded(input("x", "x", figures.Rising), 1, 1e12), input("m", "masses.*.m", figures.Rising)},
+		Compute: func(a figures.Args) float64 { return a.At("x") },
+	}
+	if refuses(f) == nil {
+		t.Error("bounds of 1e12 went unnoticed")
+	}
+	f.Inputs[0].Valid.High = 100
+	if err := refuses(f); err != nil {
+		t.Error(err)
+	}
+}

@@ -1,6 +1,9 @@
-// Package fittings holds the figures of two threads that meet in a joint: how
-// far they are apart in diameter and in pitch. Both are zero for threads of one
-// size; small values tell of threads that start by hand and then leak.
+// Package fittings holds the figures of chains from a port to a sender or hose.
+//
+// Of two threads that meet in a joint: how far they are apart in diameter and in
+// pitch. Both are zero for threads of one size; small values tell of threads that
+// start by hand and then leak. And how far a joint is made up. Of a whole chain:
+// the bore that is left, and how far a probe stands in the liquid.
 package fittings
 
 import (
@@ -11,7 +14,11 @@ import (
 
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
-	return []*figures.Figure{diameterGap, pitchError}
+	return []*figures.Figure{
+		diameterGap, pitchError,
+		engagement, handTightTurns, wrenchTurns,
+		throughBore, boreUse, wettedDepth, wettedMargin,
+	}
 }
 
 const joints = "fittings.*.joints"
@@ -66,7 +73,7 @@ var pitchError = &figures.Figure{
 	Unit:    "mm",
 	Per:     joints,
 	Formula: "Δp6 = 6 × |pitch of the outer thread − pitch of the inner thread|",
-	Inputs:  pair("pitch", figures.Bounds{Low: 0.0002, High: 0.01}),
+	Inputs:  pair("pitch", pitchBounds),
 	Source: figures.Source{
 		Title: "geometry of screw threads: the difference of pitch adds up from thread to thread",
 		Basis: "physics",

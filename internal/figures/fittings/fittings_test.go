@@ -9,46 +9,46 @@ import (
 	"trialfit/internal/figures"
 	"trialfit/internal/figures/figurestest"
 	"trialfit/internal/figures/fittings"
-	"trialfit/internal/thread"
 )
 
-// Outside diameters and threads per inch as printed at
-// http://piping-designer.com/National_Pipe_Thread (NPT) and
-// https://code.dcldesign.co.uk/index.php/Pipework_-_BSP_threads (BSP).
-func TestJointsPublished(t *testing.T) {
-	const inch = 0.0254
-	for _, c := range []struct {
-		inner, outer      string
-		innerD, outerD    float64 // m
-		innerTPI, outerPI float64
-	}{
-		{"1/8 NPT internal", "R 1/8 external", 0.405 * inch, 9.728e-3, 27, 28},
-		{"1/2 NPT internal", "R 1/2 external", 0.840 * inch, 20.955e-3, 14, 14},
-		{"3/8 NPT internal", "1/4 NPT external", 0.675 * inch, 0.540 * inch, 18, 18},
-		{"1 NPT internal", "G 1 external", 1.315 * inch, 33.249e-3, 11.5, 11},
-	} {
-		gap, pitch := joint(t, c.inner, c.outer)
-		assert.InDelta(t, max(c.innerD-c.outerD, c.outerD-c.innerD), gap, 1e-9, "%s, %s", c.inner, c.outer)
-		p := 6 * (inch/c.innerTPI - inch/c.outerPI)
-		assert.InDelta(t, max(p, -p), pitch, 1e-9, "%s, %s", c.inner, c.outer)
-	}
+// Six turns of 1/4 NPT are some two beyond hand-tight.
+func TestMadeUp(t *testing.T) {
+	tight := joint(t, "1/4 NPT internal", "1/4 NPT external")
+	tight.Leaves["fittings.coolant.joints.end.turns"] = figurestest.Exact(6)
+	assert.InDelta(t, 6*25.4/18*mm, value(t, "fittings.engagement", tight), 1e-12)
+	assert.InDelta(t, 0.2278*18, value(t, "fittings.hand_tight_turns", tight), 1e-9)
+	assert.InDelta(t, 6-0.2278*18, value(t, "fittings.wrench_turns", tight), 1e-9)
 }
 
-// Common practice: a 3/8 NPT coolant sender sits in a 1/2 NPT port through a
-// 1/2 male × 3/8 female bushing; both joints are of one size.
-func TestBushing(t *testing.T) {
-	for _, size := range []string{"1/2 NPT", "3/8 NPT"} {
-		gap, pitch := joint(t, size+" internal", size+" external")
-		assert.Zero(t, gap)
-		assert.Zero(t, pitch)
-	}
+// A parallel thread stops at its face and has no turns by hand.
+func TestParallelThreadHasNoHandTight(t *testing.T) {
+	parallel := joint(t, "G 1/4 internal", "G 1/4 external")
+	parallel.Leaves["fittings.coolant.joints.end.turns"] = figurestest.Exact(6)
+	assert.Equal(t, []string{"fittings.coolant.joints.end.outer.hand_tight"}, result(t, "fittings.wrench_turns", parallel).None)
+	assert.InDelta(t, 6*25.4/19*mm, value(t, "fittings.engagement", parallel), 1e-12)
 }
 
-// Worked by another program: 1/8 NPT and 1/8 BSP run 0.2016 mm apart in six
-// threads.
-func TestPitchErrorRegression(t *testing.T) {
-	_, pitch := joint(t, "1/8 NPT internal", "R 1/8 external")
-	assert.InDelta(t, 0.2016e-3, pitch, 5e-8)
+// A chain is as wide as its narrowest part, with adapters and without.
+func TestChain(t *testing.T) {
+	long := chain()
+	assert.InDelta(t, 6*mm, value(t, "fittings.through_bore", long), 1e-12)
+	assert.InDelta(t, 0.5, value(t, "fittings.bore_use", long), 1e-12)
+	assert.InDelta(t, -4*mm, value(t, "fittings.wetted_depth", long), 1e-12)
+	assert.InDelta(t, -14*mm, value(t, "fittings.wetted_margin", long), 1e-12)
+
+	direct := chain()
+	direct.Lists["fittings.coolant.adapters"] = nil
+	assert.InDelta(t, 12*mm, value(t, "fittings.through_bore", direct), 1e-12)
+	assert.InDelta(t, 24*mm, value(t, "fittings.wetted_depth", direct), 1e-12)
+
+	delete(long.Leaves, "fittings.coolant.adapters.elbow.bore")
+	assert.Equal(t, []string{"fittings.coolant.adapters.elbow.bore"}, result(t, "fittings.through_bore", long).Missing)
+}
+
+func TestBadInput(t *testing.T) {
+	for _, f := range fittings.Figures() {
+		figurestest.Refuses(t, f)
+	}
 }
 
 func TestRanges(t *testing.T) {
@@ -57,27 +57,60 @@ func TestRanges(t *testing.T) {
 	}
 }
 
-// joint returns the gap of diameters and the error of pitch of two threads, in m.
-func joint(t *testing.T, inner, outer string) (gap, pitch float64) {
+// chain is a coolant probe behind a bushing and an elbow.
+func chain() figurestest.Fixed {
+	return figurestest.Fixed{
+		Leaves: map[string]figures.Leaf{
+			"fittings.coolant.port_bore":               figurestest.Exact(12 * mm),
+			"fittings.coolant.bore_need":               figurestest.Exact(3 * mm),
+			"fittings.coolant.probe_length":            figurestest.Exact(38 * mm),
+			"fittings.coolant.boss_depth":              figurestest.Exact(14 * mm),
+			"fittings.coolant.wetted_need":             figurestest.Exact(10 * mm),
+			"fittings.coolant.adapters.bushing.bore":   figurestest.Exact(10 * mm),
+			"fittings.coolant.adapters.bushing.length": figurestest.Exact(8 * mm),
+			"fittings.coolant.adapters.elbow.bore":     figurestest.Exact(6 * mm),
+			"fittings.coolant.adapters.elbow.length":   figurestest.Exact(20 * mm),
+		},
+		Lists: map[string][]string{"fittings": {"coolant"}, "fittings.coolant.adapters": {"bushing", "elbow"}},
+	}
+}
+
+// joint is a chain with one joint of two threads.
+func joint(t *testing.T, inner, outer string) figurestest.Fixed {
 	t.Helper()
 	values := figurestest.Fixed{
 		Leaves: map[string]figures.Leaf{},
 		Lists:  map[string][]string{"fittings": {"coolant"}, "fittings.coolant.joints": {"end"}},
 	}
 	for end, text := range map[string]string{"inner": inner, "outer": outer} {
-		size, err := thread.Parse(text)
-		require.NoError(t, err)
+		size := parse(t, text)
 		path := "fittings.coolant.joints.end." + end
 		values.Leaves[path+".major"] = figurestest.Exact(size.Major)
 		values.Leaves[path+".pitch"] = figurestest.Exact(size.Pitch)
+		values.Leaves[path+".hand_tight"] = figurestest.Exact(size.HandTight)
+		if size.HandTight == 0 {
+			values.Leaves[path+".hand_tight"] = figurestest.None()
+		}
 	}
-	var found []float64
+	return values
+}
+
+func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
+	t.Helper()
 	for _, f := range fittings.Figures() {
-		results, _ := figures.Evaluate(f, values)
-		require.Len(t, results, 1)
-		require.True(t, results[0].Ok(), "%+v", results[0])
-		assert.Equal(t, "fittings.coolant.joints.end", results[0].Subject)
-		found = append(found, results[0].Low)
+		if f.ID == id {
+			results, _ := figures.Evaluate(f, values)
+			require.Len(t, results, 1)
+			return results[0]
+		}
 	}
-	return found[0], found[1]
+	require.Fail(t, "no figure", id)
+	return figures.Result{}
+}
+
+func value(t *testing.T, id string, values figurestest.Fixed) float64 {
+	t.Helper()
+	r := result(t, id, values)
+	require.True(t, r.Ok(), "%s: %+v", id, r)
+	return r.Low
 }

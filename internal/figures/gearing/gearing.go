@@ -1,5 +1,5 @@
 // Package gearing holds the figures of the way from crankshaft to road: speeds
-// in top gear, the crawl ratio, what the speedometer makes of other tyres.
+// in every gear, the crawl ratio, what the speedometer makes of other tyres.
 //
 // Nothing slips: the clutch is closed or the converter locked. A tyre counts
 // with its overall diameter; loaded it rolls about 3 % less far (common
@@ -8,6 +8,7 @@ package gearing
 
 import (
 	"math"
+	"strconv"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/quantity"
@@ -16,7 +17,8 @@ import (
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
 	return []*figures.Figure{
-		topSpeed, cruiseSpeed, crawlRatio, speedometerError, tyreAgreement,
+		topSpeed, gearSpeed, cruiseSpeed, cruiseShare, crawlRatio, crawlSpeed, largestStep, ratedSpeedRatio,
+		speedometerError, tyreAgreement, rollingRadius, tyreTurns,
 	}
 }
 
@@ -55,8 +57,27 @@ func axleRatio(d figures.Direction) figures.Input {
 	return figures.Input{Name: "ia", Path: "axles.rear.ratio", Direction: d, Valid: axleBounds}
 }
 
-// tyre is the overall diameter of the rear tyre.
-func tyre(d figures.Direction) figures.Input {
+// axleRatios are final drive ratios that are sold (common practice); not each
+// for every axle.
+var axleRatios = func() *figures.Series {
+	s := &figures.Series{Title: "axle ratio"}
+	for _, ratio := range []float64{
+		3.07, 3.21, 3.31, 3.42, 3.54, 3.73, 3.90, 4.10, 4.27, 4.56, 4.88, 5.13, 5.29, 5.38, 5.71, 6.17,
+	} {
+		s.Sizes = append(s.Sizes, figures.Size{Label: strconv.FormatFloat(ratio, 'f', 2, 64), SI: ratio})
+	}
+	return s
+}()
+
+// soldAxleRatio is the ratio of the rear axle where the next larger one helps.
+func soldAxleRatio(d figures.Direction) figures.Input {
+	in := axleRatio(d)
+	in.Series = axleRatios
+	return in
+}
+
+// tyreInput is the overall diameter of the rear tyre.
+func tyreInput(d figures.Direction) figures.Input {
 	return figures.Input{Name: "D", Path: "chassis.tyres.rear_diameter", Direction: d, Valid: tyreBounds}
 }
 
@@ -64,7 +85,7 @@ func tyre(d figures.Direction) figures.Input {
 func topGear(ratio, diameter figures.Direction) []figures.Input {
 	return []figures.Input{
 		gear("ig", "transmission.top", ratio), gear("it", "transfer_case.high", ratio),
-		axleRatio(ratio), tyre(diameter),
+		axleRatio(ratio), tyreInput(diameter),
 	}
 }
 
@@ -94,7 +115,7 @@ var crawlRatio = &figures.Figure{
 	Formula: "lowest gear × transfer case low × rear axle ratio; 1 for the transfer case where there is none",
 	Inputs: []figures.Input{
 		gear("ig", "transmission.first", figures.Rising), gear("it", "transfer_case.low", figures.Rising),
-		axleRatio(figures.Rising),
+		soldAxleRatio(figures.Rising),
 	},
 	Source:  gears,
 	Compute: overall,

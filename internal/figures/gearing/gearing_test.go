@@ -19,35 +19,8 @@ const (
 	rpm  = 2 * math.Pi / 60 // rad/s
 )
 
-// Worked examples: a truck at 50 mph with 6.66 gears and 37.5 in tyres turns
-// 2983 rpm, http://sagebrushstudebaker.com/fixlst20.html; 70 mph, axle 3.42, top
-// gear 0.70 and 28 in tyres make 2011 rpm,
-// https://axletally-v2.pages.dev/gear-ratio-calculator/.
-func TestEngineSpeedPublished(t *testing.T) {
-	truck := gearing.EngineSpeed(50*mph, gearing.OverallRatio(1, 1, 6.66), 37.5*inch)
-	assert.InDelta(t, 2983, truck/rpm, 2, "the trade rounds 336.14 to 336")
-	car := gearing.EngineSpeed(70*mph, gearing.OverallRatio(0.70, 1, 3.42), 28*inch)
-	assert.InDelta(t, 2011, car/rpm, 1)
-}
-
-// Worked example: 1750 rpm, 29 in tyres and a ratio of 2.72 make 55.51 mph:
-// https://wagoneers.com/tech/gears.html.
-func TestRoadSpeedPublished(t *testing.T) {
-	assert.InDelta(t, 55.51, gearing.RoadSpeed(1750*rpm, 2.72, 29*inch)/mph, 0.005)
-}
-
-// Worked example: 6.32 × 2.72 × 4.56 = 78.39:
-// http://www.high-impact.net/transmission_and_gear/definitions_page.htm.
-func TestCrawlRatioPublished(t *testing.T) {
-	assert.InDelta(t, 78.39, gearing.OverallRatio(6.32, 2.72, 4.56), 0.005)
-}
-
-// Published comparison: with 36.03 in tyres before and 34.6 in tyres now, 60 mph
-// shown are 57.62 mph true: https://tacomaworld.com/tirecalc?tires=36-12.5r16.5-315-75r16.
-func TestSpeedometerPublished(t *testing.T) {
-	assert.InDelta(t, 57.62, 60*(1+gearing.SpeedometerError(34.6*inch, 36.03*inch)), 0.005)
-}
-
+// TestGearingRegression holds every figure, as the engine evaluates it, to what
+// Python makes of the same formulas.
 func TestGearingRegression(t *testing.T) {
 	truck := figurestest.Fixed{Leaves: map[string]figures.Leaf{
 		"transmission.first":               figurestest.Exact(4.02),
@@ -59,6 +32,8 @@ func TestGearingRegression(t *testing.T) {
 		"chassis.tyres.diameter_before":    figurestest.Exact(31.65 * inch),
 		"chassis.tyres.rear_size.diameter": figurestest.Exact(33 * inch),
 		"engine.governed_speed":            figurestest.Exact(3200 * rpm),
+		"engine.rated_speed":               figurestest.Exact(3000 * rpm),
+		"engine.idle_speed":                figurestest.Exact(800 * rpm),
 	}}
 	for id, want := range map[string]float64{
 		"gearing.crawl_ratio":       44.83104,
@@ -66,11 +41,59 @@ func TestGearingRegression(t *testing.T) {
 		"gearing.cruise_speed":      1946.23976 * rpm,
 		"gearing.speedometer_error": 33/31.65 - 1,
 		"gearing.tyre_agreement":    1,
+		"gearing.cruise_share":      1946.23976 / 3200,
+		"gearing.rated_speed_ratio": 3000.0 / 3200,
+		"gearing.crawl_speed":       2.81942115 * kmh,
+		"gearing.rolling_radius":    0.4069461,
+		"gearing.tyre_turns":        629.407808 / 1609.344,
 	} {
 		assert.InEpsilon(t, want, value(t, id, truck), 1e-6, id)
 	}
 	truck.Leaves["transfer_case.low"] = figurestest.None()
 	assert.InEpsilon(t, 4.02*4.10, value(t, "gearing.crawl_ratio", truck), 1e-12, "no transfer case")
+}
+
+// TestGears looks at the list of gears: each has its speed, and the largest step
+// does not depend on their order.
+func TestGears(t *testing.T) {
+	truck := figurestest.Fixed{
+		Lists: map[string][]string{"transmission.gears": {"first", "second", "third"}},
+		Leaves: map[string]figures.Leaf{
+			"transmission.gears.first.ratio":  figurestest.Exact(4),
+			"transmission.gears.second.ratio": figurestest.Exact(1),
+			"transmission.gears.third.ratio":  figurestest.Exact(2.5),
+			"transfer_case.high":              figurestest.None(),
+			"axles.rear.ratio":                figurestest.Exact(4),
+			"chassis.tyres.rear_diameter":     figurestest.Exact(0.8),
+			"engine.governed_speed":           figurestest.Exact(300),
+		},
+	}
+	assert.InEpsilon(t, 2.5, value(t, "gearing.largest_step", truck), 1e-12)
+	results, _ := figures.Evaluate(find(t, "gearing.gear_speed"), truck)
+	require.Len(t, results, 3)
+	for i, ratio := range []float64{4, 1, 2.5} {
+		assert.InEpsilon(t, 300/(4*ratio)*0.4, results[i].Low, 1e-12)
+	}
+	truck.Lists["transmission.gears"] = []string{"second"}
+	assert.InEpsilon(t, 1, value(t, "gearing.largest_step", truck), 1e-12)
+}
+
+// TestOutside: what a slip of the pen gives is out of bounds and no number.
+func TestOutside(t *testing.T) {
+	for _, x := range []float64{0, -1, 1e6} {
+		truck := figurestest.Fixed{Leaves: map[string]figures.Leaf{
+			"engine.idle_speed":           figurestest.Exact(x),
+			"transmission.first":          figurestest.Exact(4),
+			"transfer_case.low":           figurestest.None(),
+			"axles.rear.ratio":            figurestest.Exact(4),
+			"chassis.tyres.rear_diameter": figurestest.Exact(0.8),
+		}}
+		results, _ := figures.Evaluate(find(t, "gearing.crawl_speed"), truck)
+		require.NotEmpty(t, results[0].Outside, "%v", x)
+		truck.Leaves["chassis.tyres.rear_diameter"] = figurestest.Exact(x)
+		results, _ = figures.Evaluate(find(t, "gearing.tyre_turns"), truck)
+		require.NotEmpty(t, results[0].Outside, "%v", x)
+	}
 }
 
 func TestRanges(t *testing.T) {
@@ -81,14 +104,19 @@ func TestRanges(t *testing.T) {
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
+	results, _ := figures.Evaluate(find(t, id), values)
+	require.Len(t, results, 1)
+	require.True(t, results[0].Ok(), "%s: %+v", id, results[0])
+	return results[0].Low
+}
+
+func find(t *testing.T, id string) *figures.Figure {
+	t.Helper()
 	for _, f := range gearing.Figures() {
 		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			require.True(t, results[0].Ok(), "%s: %+v", id, results[0])
-			return results[0].Low
+			return f
 		}
 	}
 	require.Fail(t, "no figure", id)
-	return 0
+	return nil
 }

@@ -1,6 +1,6 @@
-// Package lifting holds the figures of a lift: what hangs on the crane's hook
-// and what one leg of the sling carries. Loads are masses in kg, as tags and
-// plates show them.
+// Package lifting holds the figures of a lift: what hangs on the crane's hook,
+// what each leg of the sling carries, how the load hangs and what it clears.
+// Loads are masses in kg, as tags and plates show them.
 //
 // The load hangs still. What a start or a stop adds is a matter of the reserve
 // that a rule asks for.
@@ -15,7 +15,13 @@ import (
 
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
-	return []*figures.Figure{hookLoad, craneUse, legTension, legUse}
+	return []*figures.Figure{
+		hookLoad, hookLoadOfParts, partsShare,
+		craneUse, limitEstimate, limitEstimateUse, tippingUse,
+		legTension, legUse,
+		firstLeg, secondLeg, unevenUse, firstLegByTape, secondLegByTape, unevenUseByTape, firstEnd,
+		tilt, levellerUse, clearance,
+	}
 }
 
 const lifts = "lifting.lifts"

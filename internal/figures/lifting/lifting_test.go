@@ -12,34 +12,6 @@ import (
 	"trialfit/internal/figures/lifting"
 )
 
-const (
-	degree = math.Pi / 180
-	pound  = 0.45359237 // kg
-)
-
-// Worked example of a sling maker: 10 000 lb on two legs at 45° pull 7070 lb in
-// each: https://www.sharrowlifting.com/wp-content/themes/sharrowliftingproducts/assets/flipbook/files/simple/99.html.
-func TestLegTensionPublished(t *testing.T) {
-	assert.InEpsilon(t, 7070*pound, lifting.LegTension(10_000*pound, 2, 45*degree), 0.0005)
-}
-
-// Worked example: a leg 120 in long and 96 in high that would carry 1200 lb
-// upright carries 1500 lb: https://ashleysling.com/calculating-sling-angles/.
-func TestLegFactorPublished(t *testing.T) {
-	angle := math.Asin(96.0 / 120)
-	assert.InEpsilon(t, 1500*pound, lifting.LegTension(2*1200*pound, 2, angle), 1e-9)
-}
-
-// Load angle factors of the same two pages.
-func TestLoadAngleFactorsPublished(t *testing.T) {
-	for angle, factor := range map[float64]float64{
-		90: 1.000, 85: 1.004, 80: 1.015, 75: 1.035, 70: 1.064, 65: 1.104, 60: 1.155,
-		55: 1.221, 50: 1.305, 45: 1.414, 40: 1.555, 35: 1.742, 30: 2.000,
-	} {
-		assert.InDelta(t, factor, lifting.LegTension(1, 1, angle*degree), 0.0016, "%v°", angle)
-	}
-}
-
 // A rigid load rests on two legs, however many there are: common practice.
 func TestMoreLegsDoNotHelp(t *testing.T) {
 	two := lifting.LegTension(500, 2, 60*degree)
@@ -47,35 +19,98 @@ func TestMoreLegsDoNotHelp(t *testing.T) {
 	assert.InEpsilon(t, 2*two, lifting.LegTension(500, 1, 60*degree), 1e-12)
 }
 
-func TestLiftRegression(t *testing.T) {
-	lift := figurestest.Fixed{
-		Leaves: map[string]figures.Leaf{
-			"lifting.lifts.engine.load":        figurestest.Exact(640),
-			"lifting.lifts.engine.tackle":      figurestest.Exact(18),
-			"lifting.lifts.engine.legs":        figurestest.Exact(4),
-			"lifting.lifts.engine.leg_angle":   figurestest.Exact(60 * degree),
-			"lifting.lifts.engine.leg_limit":   figurestest.Exact(1000),
-			"lifting.lifts.engine.crane_limit": figurestest.Exact(500),
-		},
-		Lists: map[string][]string{"lifting.lifts": {"engine"}},
-	}
-	for id, want := range map[string]float64{
-		"lifting.hook_load":   658,
-		"lifting.crane_use":   1.316,
-		"lifting.leg_tension": 379.8965,
-		"lifting.leg_use":     0.3798965,
-	} {
-		assert.InEpsilon(t, want, value(t, id, lift), 1e-6, id)
-	}
+// A leg that may hang plumb pulls least there.
+func TestUprightLeg(t *testing.T) {
+	lift := engineLift()
 	lift.Leaves["lifting.lifts.engine.leg_angle"] = figurestest.Between(85*degree, 95*degree)
 	lift.Leaves["lifting.lifts.engine.legs"] = figurestest.Exact(2)
 	r := result(t, "lifting.leg_tension", lift)
 	assert.InEpsilon(t, 329, r.Low, 1e-6, "plumb lies inside the spread of an upright leg")
 }
 
+// The vertical pulls of two unlike legs carry what hangs on the hook, and both
+// ways to measure them agree.
+func TestUnlikeLegs(t *testing.T) {
+	const a, b, h = 0.26, 0.39, 0.75
+	first, second := math.Atan2(h, a), math.Atan2(h, b)
+	lift := engineLift()
+	for leaf, x := range map[string]float64{
+		"first_angle": first, "second_angle": second, "first_offset": a, "second_offset": b, "hook_above_eyes": h,
+	} {
+		lift.Leaves["lifting.lifts.engine."+leaf] = figurestest.Exact(x)
+	}
+	at := func(id string) float64 { return value(t, id, lift) }
+	assert.InDelta(t, 658, at("lifting.first_leg_tension")*math.Sin(first)+at("lifting.second_leg_tension")*math.Sin(second), 1e-9)
+	assert.InDelta(t, at("lifting.first_leg_tension"), at("lifting.first_leg_by_tape"), 1e-9)
+	assert.InDelta(t, at("lifting.second_leg_tension"), at("lifting.second_leg_by_tape"), 1e-9)
+	assert.InDelta(t, at("lifting.first_leg_tension")/1000, at("lifting.uneven_leg_use"), 1e-9, "the nearer eye bears more")
+	assert.InDelta(t, at("lifting.uneven_leg_use"), at("lifting.uneven_leg_use_by_tape"), 1e-9)
+	assert.InDelta(t, 640*0.6, at("lifting.first_end_load"), 1e-9)
+}
+
+// The estimate never exceeds the plate it starts from.
+func TestEstimateNoMoreThanThePlate(t *testing.T) {
+	lift := engineLift()
+	lift.Leaves["lifting.lifts.engine.near_limit"] = figurestest.Exact(1000)
+	lift.Leaves["lifting.lifts.engine.near_reach"] = figurestest.Exact(1.1)
+	lift.Leaves["lifting.lifts.engine.reach"] = figurestest.Exact(0.9)
+	assert.Equal(t, 1000.0, value(t, "lifting.crane_limit_estimate", lift))
+	assert.InDelta(t, 0.658, value(t, "lifting.crane_estimate_use", lift), 1e-9)
+}
+
+// A forgotten gearbox shows in the share of the parts.
+func TestParts(t *testing.T) {
+	lift := engineLift()
+	lift.Lists["lifting.lifts.engine.parts"] = []string{"engine", "gearbox"}
+	lift.Leaves["lifting.lifts.engine.parts.engine.mass"] = figurestest.Exact(545)
+	lift.Leaves["lifting.lifts.engine.parts.gearbox.mass"] = figurestest.Exact(95)
+	assert.InDelta(t, 658, value(t, "lifting.hook_load_of_parts", lift), 1e-9)
+	assert.InDelta(t, 1, value(t, "lifting.parts_share", lift), 1e-12)
+	lift.Lists["lifting.lifts.engine.parts"] = []string{"engine"}
+	assert.InDelta(t, 545.0/640, value(t, "lifting.parts_share", lift), 1e-12)
+	lift.Lists["lifting.lifts.engine.parts"] = nil
+	assert.Equal(t, []string{"lifting.lifts.engine.parts"}, result(t, "lifting.parts_share", lift).None)
+}
+
+// A hook behind the crane's front wheels holds it down.
+func TestTipping(t *testing.T) {
+	lift := engineLift()
+	lift.Leaves["lifting.lifts.engine.crane_mass"] = figurestest.Exact(95)
+	lift.Leaves["lifting.lifts.engine.crane_arm"] = figurestest.Exact(0.85)
+	lift.Leaves["lifting.lifts.engine.overhang"] = figurestest.Between(-0.1, 0.05)
+	r := result(t, "lifting.tipping_use", lift)
+	assert.InDelta(t, -0.1*658/(95*0.85), r.Low, 1e-9)
+	assert.InDelta(t, 0.05*658/(95*0.85), r.High, 1e-9)
+}
+
+// Level is within the spread of a centre of gravity about the plumb line.
+func TestTilt(t *testing.T) {
+	lift := engineLift()
+	lift.Leaves["lifting.lifts.engine.cg_offset"] = figurestest.Between(-0.02, 0.05)
+	lift.Leaves["lifting.lifts.engine.hook_above_cg"] = figurestest.Between(0.6, 0.7)
+	lift.Leaves["lifting.lifts.engine.leveller_travel"] = figurestest.Exact(0.15)
+	r := result(t, "lifting.tilt", lift)
+	assert.InDelta(t, -math.Atan(0.02/0.6), r.Low, 1e-9)
+	assert.InDelta(t, math.Atan(0.05/0.6), r.High, 1e-9)
+	r = result(t, "lifting.leveller_use", lift)
+	assert.InDelta(t, 0, r.Low, 1e-9)
+	assert.InDelta(t, 1.0/3, r.High, 1e-9)
+}
+
+func TestClearance(t *testing.T) {
+	lift := engineLift()
+	for leaf, x := range map[string]float64{"hook_height": 2.18, "tackle_height": 0.56, "load_depth": 0.66, "to_clear": 0.86} {
+		lift.Leaves["lifting.lifts.engine."+leaf] = figurestest.Exact(x)
+	}
+	assert.InDelta(t, 0.10, value(t, "lifting.clearance", lift), 1e-9)
+}
+
 func TestRanges(t *testing.T) {
 	for _, f := range lifting.Figures() {
-		t.Run(f.ID, func(t *testing.T) { figurestest.Sample(t, f, 300) })
+		t.Run(f.ID, func(t *testing.T) {
+			figurestest.Sample(t, f, 300)
+			figurestest.Refuses(t, f)
+		})
 	}
 }
 

@@ -74,12 +74,12 @@ var axleLoadRearLaden = &figures.Figure{
 
 func frontLoad(laden bool) func(figures.Args) float64 {
 	return func(a figures.Args) float64 {
-		return AxleLoadFront(frontWeighed(a), a.At("L"), items(a, laden))
+		return AxleLoadFront(frontWeighed(a), a.At("L"), items(a, "x", laden))
 	}
 }
 
 func rearLoad(laden bool) func(figures.Args) float64 {
 	return func(a figures.Args) float64 {
-		return AxleLoadRear(rearWeighed(a), a.At("L"), items(a, laden))
+		return AxleLoadRear(rearWeighed(a), a.At("L"), items(a, "x", laden))
 	}
 }

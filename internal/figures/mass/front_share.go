@@ -5,15 +5,15 @@ import (
 	"trialfit/internal/quantity"
 )
 
-// FrontShare is the part of the mass that the front axle carries, from the axle
-// loads in kg.
-func FrontShare(front, rear float64) float64 { return front / (front + rear) }
+// Share is the part that one axle or some wheels carry, from the masses in kg
+// on these and on the others.
+func Share(these, others float64) float64 { return these / (these + others) }
 
 // stands says that a vehicle presses on both of its axles. Without that a share
 // means nothing, and with it the direction of the corner weights is certain.
 func stands(total, front, rear *figures.Figure) []figures.Condition {
 	return []figures.Condition{
-		{Figure: total, Valid: figures.Bounds{Low: 4 * cornerBounds.Low, High: loadBounds.High}},
+		{Figure: total, Valid: totalBounds},
 		{Figure: front, Valid: loadBounds},
 		{Figure: rear, Valid: loadBounds},
 	}
@@ -49,5 +49,5 @@ var frontShareLaden = &figures.Figure{
 
 func share(laden bool) func(figures.Args) float64 {
 	front, rear := frontLoad(laden), rearLoad(laden)
-	return func(a figures.Args) float64 { return FrontShare(front(a), rear(a)) }
+	return func(a figures.Args) float64 { return Share(front(a), rear(a)) }
 }

@@ -6,18 +6,31 @@
 package mass
 
 import (
+	"slices"
+	"strings"
+
 	"trialfit/internal/figures"
 )
 
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
 	return []*figures.Figure{
+		axleLoadFrontBefore, axleLoadRearBefore,
 		axleLoadFront, axleLoadRear, total,
 		axleLoadFrontLaden, axleLoadRearLaden, totalLaden,
 		frontShare, frontShareLaden,
-		cgBehindFrontAxle,
+		cgBehindFrontAxle, cgToTheRight, cgToTheRightLaden, cgToTheRightBefore,
+		rightShareBefore, diagonalShareBefore,
+		cgHeightBefore, cgHeight, cgHeightLaden,
+		stabilityBefore, stability, stabilityLaden,
 		marginFront, marginRear, marginGross,
-		tyreCapacityFront, tyreCapacityRear,
+		marginFrontUnladen, marginRearUnladen, marginGrossUnladen, payload,
+		tyreCapacityFront, tyreCapacityRear, tyreUseFront, tyreUseRear,
+		sinkFront, sinkRear, sinkFrontLaden, sinkRearLaden,
+		rideHeightFront, rideHeightRear, bumpUseFront, bumpUseRear,
+		axleLoadFrontTowing, axleLoadRearTowing, totalTowing, frontShareTowing,
+		marginRearTowing, marginGrossTowing,
+		combination, marginCombination, trailerLeft, trailerUse, tongueShare, tongueUse,
 		engineChange,
 	}
 }
@@ -32,6 +45,8 @@ var (
 	loadBounds      = figures.Bounds{Low: 0, High: 100_000}  // kg on an axle or in all
 	positionBounds  = figures.Bounds{Low: -3, High: 15}      // m
 	wheelbaseBounds = figures.Bounds{Low: 1, High: 10}       // m
+	// totalBounds is a vehicle that stands on four wheels, in kg.
+	totalBounds = figures.Bounds{Low: 4 * cornerBounds.Low, High: loadBounds.High}
 )
 
 // statics is where the moments come from.
@@ -61,6 +76,11 @@ func opposite(d figures.Direction) figures.Direction {
 	return d
 }
 
+// reversed is the way of a figure that falls where one of the way w rises.
+func (w way) reversed() way {
+	return way{opposite(w.front), opposite(w.rear), opposite(w.added), opposite(w.behind), opposite(w.wheelbase)}
+}
+
 // loadOf lists which of the leaves a figure of axle loads reads.
 type loadOf struct {
 	front, rear bool // corner weights of that axle
@@ -71,47 +91,73 @@ type loadOf struct {
 // inputs declares the leaves of a figure of axle loads.
 func inputs(of loadOf, w way) []figures.Input {
 	var list []figures.Input
-	scalar := func(name, path string, d figures.Direction, valid figures.Bounds) {
-		list = append(list, figures.Input{Name: name, Path: path, Direction: d, Valid: valid})
-	}
-	mass := func(name, path, position string, m, x figures.Direction, valid figures.Bounds) {
-		scalar("m_"+name, path+".mass", m, valid)
-		if of.positions {
-			scalar("x_"+name, path+position, x, positionBounds)
-		}
-	}
 	if of.front {
-		scalar("FL", "baseline.corner_weights.front_left", w.front, cornerBounds)
-		scalar("FR", "baseline.corner_weights.front_right", w.front, cornerBounds)
+		list = append(list, corners("front", w.front, w.front)...)
 	}
 	if of.rear {
-		scalar("RL", "baseline.corner_weights.rear_left", w.rear, cornerBounds)
-		scalar("RR", "baseline.corner_weights.rear_right", w.rear, cornerBounds)
+		list = append(list, corners("rear", w.rear, w.rear)...)
 	}
+	axis := ""
 	if of.positions {
-		scalar("L", "chassis.wheelbase", w.wheelbase, wheelbaseBounds)
+		list = append(list, figures.Input{Name: "L", Path: "chassis.wheelbase", Direction: w.wheelbase, Valid: wheelbaseBounds})
+		axis = "x"
 	}
-	mass("out", "outgoing_engine", ".cg.x", opposite(w.added), opposite(w.behind), engineBounds)
-	mass("in", "engine", ".cg.x", w.added, w.behind, engineBounds)
-	mass("added", "masses.added.*", ".x", w.added, w.behind, itemBounds)
-	mass("removed", "masses.removed.*", ".x", opposite(w.added), opposite(w.behind), itemBounds)
-	if of.laden {
-		mass("carried", "masses.carried.*", ".x", w.added, w.behind, itemBounds)
+	return append(list, masses(axis, of.laden, w.added, w.behind)...)
+}
+
+// corners declares the weights on the left and the right wheel of an axle.
+func corners(axle string, left, right figures.Direction) []figures.Input {
+	letter := strings.ToUpper(axle[:1])
+	return []figures.Input{
+		{Name: letter + "L", Path: "baseline.corner_weights." + axle + "_left", Direction: left, Valid: cornerBounds},
+		{Name: letter + "R", Path: "baseline.corner_weights." + axle + "_right", Direction: right, Valid: cornerBounds},
+	}
+}
+
+// join puts groups of inputs in one new list.
+func join(groups ...[]figures.Input) []figures.Input { return slices.Concat(groups...) }
+
+// axes are the bounds of where a mass lies: behind the front axle, to the right
+// of the centreline, above the ground.
+var axes = map[string]figures.Bounds{
+	"x": positionBounds,
+	"y": {Low: -2, High: 2}, // m
+	"z": {Low: 0, High: 5},  // m
+}
+
+// masses declares what the swap changes and, when laden, what is carried: each
+// mass and, unless axis is "", where it lies on that axis. A mass that goes in
+// moves the figure like m, its position like at; what comes out is opposite.
+func masses(axis string, laden bool, m, at figures.Direction) []figures.Input {
+	var list []figures.Input
+	add := func(name, path, position string, m, at figures.Direction, valid figures.Bounds) {
+		list = append(list, figures.Input{Name: "m_" + name, Path: path + ".mass", Direction: m, Valid: valid})
+		if axis != "" {
+			list = append(list, figures.Input{Name: axis + "_" + name, Path: path + position + axis, Direction: at, Valid: axes[axis]})
+		}
+	}
+	add("out", "outgoing_engine", ".cg.", opposite(m), opposite(at), engineBounds)
+	add("in", "engine", ".cg.", m, at, engineBounds)
+	add("added", "masses.added.*", ".", m, at, itemBounds)
+	add("removed", "masses.removed.*", ".", opposite(m), opposite(at), itemBounds)
+	if laden {
+		add("carried", "masses.carried.*", ".", m, at, itemBounds)
 	}
 	return list
 }
 
-// Item is a mass in kg and its distance in m behind the front axle. What is
-// taken off has a negative mass.
+// Item is a mass in kg and where it lies in m, such as its distance behind the
+// front axle. What is taken off has a negative mass.
 type Item struct{ Mass, X float64 }
 
-// items returns what the swap, and with laden the load, adds to the vehicle.
-func items(a figures.Args, laden bool) []Item {
-	list := []Item{{-a.At("m_out"), a.At("x_out")}, {a.At("m_in"), a.At("x_in")}}
+// items returns what the swap, and with laden the load, adds to the vehicle,
+// with its positions on an axis.
+func items(a figures.Args, axis string, laden bool) []Item {
+	list := []Item{{-a.At("m_out"), a.At(axis + "_out")}, {a.At("m_in"), a.At(axis + "_in")}}
 	column := func(name string, sign float64) {
-		x := a.Column("x_" + name)
+		at := a.Column(axis + "_" + name)
 		for i, m := range a.Column("m_" + name) {
-			list = append(list, Item{sign * m, x[i]})
+			list = append(list, Item{sign * m, at[i]})
 		}
 	}
 	column("added", 1)

@@ -134,6 +134,13 @@ func (p *page) build(b report.Build) {
 		}
 		p.section(section{head: "\n### Waivers not used\n\n" + header("waiver"), rows: rows})
 	}
+	if overdue := b.Overdue(); len(overdue) > 0 {
+		var rows []string
+		for _, line := range overdue {
+			rows = append(rows, row(line))
+		}
+		p.section(section{head: "\n### Read too long ago; look at the source again\n\n" + header("rule"), rows: rows})
+	}
 	if shown {
 		p.b.WriteString(care.String())
 	}

@@ -7,9 +7,9 @@ import (
 	"io"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"trialfit/internal/report"
+	"trialfit/internal/report/lines"
 	"trialfit/internal/report/wording"
 	"trialfit/internal/rulebook"
 	"trialfit/internal/schema"
@@ -44,10 +44,9 @@ const (
 const few = 10
 
 type page struct {
-	w   io.Writer
-	o   Options
-	b   report.Build
-	err error
+	lines.Printer
+	o Options
+	b report.Build
 }
 
 // Write prints the report of one build.
@@ -55,7 +54,7 @@ func Write(w io.Writer, b report.Build, o Options) error {
 	if o.Width == 0 {
 		o.Width = 80
 	}
-	p := &page{w: w, o: o, b: b}
+	p := &page{lines.Printer{W: w, Columns: o.Width}, o, b}
 	p.head()
 	p.section("What stands in the way", func(i verdict.Item) bool { return b.Blocks(i) && i.Finding.Outcome == verdict.NotMet })
 	p.unproven()
@@ -66,14 +65,9 @@ func Write(w io.Writer, b report.Build, o Options) error {
 		p.section("Due later", func(i verdict.Item) bool { return !i.Due && report.Open(i) })
 	}
 	p.waivers()
+	p.overdue()
 	p.foot()
-	return p.err
-}
-
-func (p *page) line(format string, args ...any) {
-	if p.err == nil {
-		_, p.err = fmt.Fprintf(p.w, format+"\n", args...)
-	}
+	return p.Err
 }
 
 func (p *page) bold(s string) string {
@@ -84,13 +78,13 @@ func (p *page) bold(s string) string {
 }
 
 func (p *page) head() {
-	p.line("%s", p.bold(p.b.Headline()))
+	p.Line("%s", p.bold(p.b.Headline()))
 	clock := ", the clock's date"
 	if p.o.Given {
 		clock = ""
 	}
-	p.line("%s, judged as of %s%s", p.b.Region(), p.b.Report.Verdict.Today, clock)
-	p.line("%s", strings.Join(p.b.Counts(), "\n"))
+	p.Line("%s, judged as of %s%s", p.b.Region(), p.b.Report.Verdict.Today, clock)
+	p.Line("%s", strings.Join(p.b.Counts(), "\n"))
 }
 
 func (p *page) section(title string, pick func(verdict.Item) bool) {
@@ -98,7 +92,7 @@ func (p *page) section(title string, pick func(verdict.Item) bool) {
 	if len(chosen) == 0 {
 		return
 	}
-	p.line("\n%s", p.bold(fmt.Sprintf("%s (%d)", title, len(chosen))))
+	p.Line("\n%s", p.bold(fmt.Sprintf("%s (%d)", title, len(chosen))))
 	shown := 0
 	var rest tally
 	of := map[string]int{}
@@ -112,8 +106,8 @@ func (p *page) section(title string, pick func(verdict.Item) bool) {
 		p.item(i)
 	}
 	if rest.all > 0 {
-		p.line("")
-		p.wrapped("  ", "    ", fmt.Sprintf("… and %d more: %s; --all shows them", rest.all, rest))
+		p.Line("")
+		p.Wrap("  ", "    ", fmt.Sprintf("… and %d more: %s; --all shows them", rest.all, rest))
 	}
 }
 
@@ -139,15 +133,15 @@ func (p *page) findOut() {
 	for _, s := range stages {
 		all += len(s.Asks)
 	}
-	p.line("\n%s", p.bold(fmt.Sprintf("What to find out next, hold point by hold point (%d)", all)))
+	p.Line("\n%s", p.bold(fmt.Sprintf("What to find out next, hold point by hold point (%d)", all)))
 	for _, s := range stages {
-		p.line("\n  for %s (%d)", s.Hold, len(s.Asks))
+		p.Line("\n  for %s (%d)", s.Hold, len(s.Asks))
 		for n, ask := range s.Asks {
 			if n == mostAsks {
-				p.line("    … and %d more", len(s.Asks)-n)
+				p.Line("    … and %d more", len(s.Asks)-n)
 				break
 			}
-			p.wrapped("    ", "      ", ask.Path+" — "+ask.What)
+			p.Wrap("    ", "      ", ask.Path+" — "+ask.What)
 		}
 	}
 }
@@ -160,14 +154,14 @@ func (p *page) waiting(items []verdict.Item) {
 			rules = append(rules, row)
 		}
 	}
-	p.line("\n%s\n", p.bold(fmt.Sprintf("Requirements that wait for these values (%d)", len(rules))))
+	p.Line("\n%s\n", p.bold(fmt.Sprintf("Requirements that wait for these values (%d)", len(rules))))
 	for _, row := range rules[:min(len(rules), most)] {
-		p.wrapped("  ", "      ", row)
+		p.Wrap("  ", "      ", row)
 	}
 	if rest := len(rules) - most; rest > 0 {
-		p.line("  … and %d more", rest)
+		p.Line("  … and %d more", rest)
 	}
-	p.line("  --all shows each with what it lacks")
+	p.Line("  --all shows each with what it lacks")
 }
 
 // advice tells what does not block. What only waits for values is counted, for
@@ -182,7 +176,7 @@ func (p *page) advice() {
 		return
 	}
 	p.section("Advice", func(i verdict.Item) bool { return open(i) && !report.Lacking(i) })
-	p.line("\n%s", p.bold(fmt.Sprintf("Advice that waits for values not known yet (%d); --all shows it", lacking)))
+	p.Line("\n%s", p.bold(fmt.Sprintf("Advice that waits for values not known yet (%d); --all shows it", lacking)))
 }
 
 // tally counts findings by rule, in the order in which rules were first met.
@@ -219,50 +213,62 @@ func (t tally) String() string {
 }
 
 func (p *page) item(i verdict.Item) {
-	p.line("\n  %s", p.bold(i.Rule.Title))
-	p.line("  %s · %s at %s · %s", i.Rule.ID, i.Level, i.Rule.Hold, i.Finding.Outcome)
-	p.field("where", p.b.Where(i)+" "+i.Finding.Subject)
-	p.field("found", report.Found(i))
-	p.field("needed", i.Needed)
+	p.Line("\n  %s", p.bold(i.Rule.Title))
+	p.Line("  %s · %s at %s · %s", i.Rule.ID, i.Level, i.Rule.Hold, i.Finding.Outcome)
+	p.Field("where", p.b.Where(i)+" "+i.Finding.Subject)
+	p.Field("found", report.Found(i))
+	p.Field("needed", i.Needed)
 	if i.Margin != "" && i.Finding.Outcome != verdict.Unproven {
-		p.field("margin", i.Margin)
+		p.Field("margin", i.Margin)
 	}
 	for _, do := range i.Do {
-		p.field("do", do)
+		p.Field("do", do)
 	}
 	if report.Open(i) && i.Rule.Caution != "" {
-		p.field("caution", i.Rule.Caution)
+		p.Field("caution", i.Rule.Caution)
 	}
 	if waiver := p.b.Waiver(i); waiver != "" {
-		p.field("waiver", waiver)
+		p.Field("waiver", waiver)
 	}
 	if report.Open(i) {
-		p.field("source", fmt.Sprintf("%s (%s, reviewed %s)", i.Rule.Source, i.Rule.Basis, i.Rule.Reviewed))
+		p.Field("source", fmt.Sprintf("%s (%s, reviewed %s)", i.Rule.Source, i.Rule.Basis, i.Rule.Reviewed))
 	}
 }
 
 func (p *page) waivers() {
 	for n, line := range p.b.IdleWaivers() {
 		if n == 0 {
-			p.line("\n%s", p.bold("Waivers not used"))
+			p.Line("\n%s", p.bold("Waivers not used"))
 		}
-		p.line("  %s", line)
+		p.Line("  %s", line)
+	}
+}
+
+// overdue tells which rules of law may have changed since they were read.
+func (p *page) overdue() {
+	lines := p.b.Overdue()
+	if len(lines) == 0 {
+		return
+	}
+	p.Line("\n%s", p.bold(fmt.Sprintf("Read too long ago; look at the source again (%d)", len(lines))))
+	for _, line := range lines {
+		p.Wrap("  ", "    ", line)
 	}
 }
 
 func (p *page) foot() {
 	if cautions := wording.Cautions(p.b.Report.Verdict.Hold); len(cautions) > 0 {
-		p.line("\n%s", p.bold("Take care"))
+		p.Line("\n%s", p.bold("Take care"))
 		for _, c := range cautions {
-			p.wrapped("  - ", "    ", c)
+			p.Wrap("  - ", "    ", c)
 		}
 	}
 	if spreads := p.spreads(); spreads != "" {
-		p.line("")
-		p.wrapped("", "", spreads)
+		p.Line("")
+		p.Wrap("", "", spreads)
 	}
-	p.line("")
-	p.wrapped("", "", wording.Deferral)
+	p.Line("")
+	p.Wrap("", "", wording.Deferral)
 }
 
 // spreads says in one sentence how far values without a range may be off.
@@ -277,64 +283,4 @@ func (p *page) spreads() string {
 		return ""
 	}
 	return "Values without a range of their own were taken as " + strings.Join(parts, ", ") + ", with a floor for small ones (common practice)."
-}
-
-// field prints a label and its text, wrapped under itself.
-func (p *page) field(label, text string) {
-	p.wrapped(fmt.Sprintf("    %-8s", label), strings.Repeat(" ", 12), text)
-}
-
-func (p *page) wrapped(first, rest, text string) {
-	lead, width := first, p.o.Width
-	var row strings.Builder
-	used := 0
-	flush := func() {
-		p.line("%s%s", lead, row.String())
-		lead = rest
-		row.Reset()
-		used = 0
-	}
-	for _, word := range glued(strings.Fields(report.Plain(text))) {
-		n := utf8.RuneCountInString(word)
-		if used > 0 && utf8.RuneCountInString(lead)+used+1+n > width {
-			flush()
-		}
-		if used > 0 {
-			row.WriteByte(' ')
-			used++
-		}
-		row.WriteString(word)
-		used += n
-	}
-	flush()
-}
-
-// glued joins a number to the word after it, so that a line never ends between
-// a value and its unit.
-func glued(words []string) []string {
-	var out []string
-	for _, word := range words {
-		if n := len(out); n > 0 && endsInNumber(out[n-1]) && len(word) <= 8 {
-			out[n-1] += " " + word
-			continue
-		}
-		out = append(out, word)
-	}
-	return out
-}
-
-func endsInNumber(s string) bool {
-	r, _ := utf8.DecodeLastRuneInString(s)
-	return r >= '0' && r <= '9' || r == '±'
-}
-
-// Rows prints label and text pairs, leaving out those without text.
-func Rows(w io.Writer, columns int, rows [][2]string) error {
-	p := &page{w: w, o: Options{Width: columns}}
-	for _, row := range rows {
-		if row[1] != "" {
-			p.wrapped(fmt.Sprintf("  %-10s", row[0]), strings.Repeat(" ", 12), row[1])
-		}
-	}
-	return p.err
 }

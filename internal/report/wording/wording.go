@@ -4,6 +4,9 @@ package wording
 // Deferral stands in every report: trialfit never approves a vehicle.
 const Deferral = "This is the builder's own check. Final approval rests with the local authority."
 
+// NotLegal stands beside verdicts on regions: what is not looked at is not allowed by that.
+const NotLegal = "A PASS says that what these rules ask for is met and the questions they raise are answered. Not tested is not the same as legal."
+
 // Cautions returns what is said to people who work at a hold point.
 func Cautions(hold string) []string { return cautions[hold] }
 

@@ -50,6 +50,21 @@ from_day(day) := {"state": "yes", "because": []} if day <= input.today
 
 from_day(day) := {"state": "no", "because": []} if day > input.today
 
+# when_since: the date at a path is this day, such as "2008-07-01", or later.
+when_since(path, day) := _since(ref(path), day)
+
+_since(bound, _) := {"state": "unknown", "because": lacks(bound)} if {
+	count(lacks(bound)) > 0
+}
+
+_since(bound, day) := {"state": _listed[date >= day], "because": [written(bound.path)]} if {
+	count(lacks(bound)) == 0
+	date := record(bound.path).value
+	is_string(date)
+} else := {"state": "unknown", "because": [written(bound.path)]} if {
+	count(lacks(bound)) == 0
+}
+
 # when_differs: two places of the build do not say the same.
 when_differs(a, b) := _measured(differs(a, b), a)
 

@@ -90,6 +90,16 @@ test_from_day[day] if {
 	judge.from_day(day).state == state with input as document
 }
 
+test_when_since[day] if {
+	some day, state in {"2008-06-30": "yes", "2008-07-01": "yes", "2008-07-02": "no"}
+	judge.when_since("build.day", day) == {"state": state, "because": ["day"]} with input as holding({"day": {"value": "2008-07-01"}})
+}
+
+test_when_since_needs_a_date[name] if {
+	some name, value in {"missing": {"missing": "day"}, "none": {"none": "day"}, "a number": {"low": 3, "high": 3}}
+	judge.when_since("build.day", "2008-07-01") == {"state": "unknown", "because": ["day"]} with input as holding({"day": value})
+}
+
 test_when_min_says_what_it_rests_on if {
 	judge.when_min("build.lacking", "limits.area.five").because == ["lacking"] with input as document with data.limits as limits
 	judge.when_min("build.given", "limits.area.five").because == ["given"] with input as document with data.limits as limits

@@ -1,5 +1,13 @@
 package lib.judge
 
+# when_zone: the vehicle is to be registered in one of the areas named, however
+# its capitals are written and whether or not "county" stands behind it.
+when_zone(names) := {"state": "unknown", "because": ["registration.zone"]} if {
+	not is_string(record("build.registration.zone").value)
+} else := {"state": _listed[count({n | some n in names; _zone(n) == _zone(record("build.registration.zone").value)}) > 0], "because": ["registration.zone"]}
+
+_zone(name) := trim_space(trim_suffix(trim_prefix(lower(name), "city of "), " county"))
+
 # in_region: the vehicle is to be registered in one of the regions named, or
 # somewhere that lies in one of them.
 in_region(codes) := {"state": "unknown", "because": ["registration.region"]} if {

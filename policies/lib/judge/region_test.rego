@@ -13,3 +13,15 @@ test_in_region[name] if {
 	doc := {"regions": [{"code": code} | some code in c.chain]}
 	judge.in_region({"US", "CA"}) == {"state": c.state, "because": ["registration.region"]} with input as doc
 }
+
+test_when_zone[name] if {
+	some name, c in {
+		"as listed": {"zone": {"value": "El Paso"}, "state": "yes"},
+		"a county": {"zone": {"value": "el paso County"}, "state": "yes"},
+		"a city": {"zone": {"value": "City of Fairfax"}, "state": "yes"},
+		"another": {"zone": {"value": "Brewster"}, "state": "no"},
+		"not said": {"zone": {"missing": "registration.zone"}, "state": "unknown"},
+		"none": {"zone": {"none": "registration.zone"}, "state": "unknown"},
+	}
+	judge.when_zone({"El Paso", "Fairfax"}) == {"state": c.state, "because": ["registration.zone"]} with input as {"build": {"registration": {"zone": c.zone}}}
+}
