@@ -111,14 +111,6 @@ func figureRecord(m *manifest.Manifest, r figures.Result) map[string]any {
 	case len(r.None) > 0:
 		out["none"] = written(m, r.None)
 	case len(r.Outside) > 0:
-		list := make([]any, len(r.Outside))
-		for i, e := range r.Outside {
-			list[i] = map[string]any{
-				"path": Written(m, e.Path), "low": number(e.Low), "high": number(e.High),
-				"from": number(e.Bounds.Low), "to": number(e.Bounds.High),
-			}
-		}
-		out["outside"] = list
 	default:
 		span(out, r.Low, r.High, r.Figure.Kind)
 		out["basis"] = r.Basis
@@ -132,6 +124,17 @@ func figureRecord(m *manifest.Manifest, r figures.Result) map[string]any {
 			}
 		}
 		out["inputs"] = written(m, paths)
+	}
+	// A value that can't be is told even where others are missing too.
+	if len(r.Outside) > 0 {
+		list := make([]any, len(r.Outside))
+		for i, e := range r.Outside {
+			list[i] = map[string]any{
+				"path": Written(m, e.Path), "low": number(e.Low), "high": number(e.High),
+				"from": number(e.Bounds.Low), "to": number(e.Bounds.High),
+			}
+		}
+		out["outside"] = list
 	}
 	return out
 }

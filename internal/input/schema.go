@@ -58,6 +58,7 @@ func Schema(shape *schema.Shape, all []*figures.Figure) ([]byte, error) {
 	}
 	threadParts["hand_tight"] = maybe("part")
 	outside := closed(object{"path": text, "low": number, "high": number, "from": number, "to": number}, "path", "low", "high", "from", "to")
+	excesses := object{"type": "array", "items": outside}
 	doc := closed(object{
 		"build":    shapeSchema(shape),
 		"figures":  figureSchema(all),
@@ -85,9 +86,9 @@ func Schema(shape *schema.Shape, all []*figures.Figure) ([]byte, error) {
 		"shown":    anyOf(ref("quantity"), ref("word")),
 		"figure": anyOf(
 			closed(object{"subject": text, "low": number, "high": number, "unit": text, "kind": text, "basis": basis, "inputs": texts}, "subject", "low", "high", "unit", "kind", "basis", "inputs"),
-			closed(object{"subject": text, "missing": texts}, "subject", "missing"),
-			closed(object{"subject": text, "none": texts}, "subject", "none"),
-			closed(object{"subject": text, "outside": object{"type": "array", "items": outside}}, "subject", "outside"),
+			closed(object{"subject": text, "missing": texts, "outside": excesses}, "subject", "missing"),
+			closed(object{"subject": text, "none": texts, "outside": excesses}, "subject", "none"),
+			closed(object{"subject": text, "outside": excesses}, "subject", "outside"),
 		),
 		"paper": closed(object{
 			"file": object{"enum": []string{"", "intact", "changed", "missing", "unrecorded"}},

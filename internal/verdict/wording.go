@@ -111,6 +111,16 @@ func (w wording) sentences(f Finding) (found, needed string) {
 		if f.Outcome == Met {
 			found = "joined"
 		}
+	case "possible":
+		needed = w.item.Rule.Title
+		for n, o := range f.Outside {
+			if n == 0 {
+				needed = "what the formulas hold for: " + w.bounds(o)
+			}
+		}
+		if f.Outcome == Met {
+			found = "nothing strange"
+		}
 	case "examined":
 		found, needed = "region "+text(f.Value), "a region whose requirements a pack examines"
 	default:
@@ -292,7 +302,9 @@ func (w wording) steps(f Finding) []string {
 		do = append(do, "measure again; since then changed: "+strings.Join(f.Changed, ", "))
 	case "outside":
 		for _, o := range f.Outside {
-			do = append(do, w.outside(o))
+			if f.Comparator != "possible" { // which says so in full
+				do = append(do, w.outside(o))
+			}
 		}
 	case "straddles":
 		if measure := w.decider(f); measure != "" {
@@ -311,14 +323,28 @@ func (w wording) steps(f Finding) []string {
 }
 
 func (w wording) outside(o Outside) string {
-	what, kind, unit := o.Path, quantity.Ratio, ""
-	if n := w.Manifest.Node(o.Path); n != nil && n.Value != nil {
-		kind, unit = n.Value.Kind, n.Value.Unit
-	} else if r, ok := w.results["figures."+o.Path]; ok {
-		what, kind, unit = r.Figure.Title, r.Figure.Kind, input.Unit(w.Manifest, r)
+	what := o.Path
+	kind, unit := w.measure(o.Path)
+	if r, ok := w.results["figures."+o.Path]; ok {
+		what = r.Figure.Title
 	}
-	return fmt.Sprintf("look at %s: %s, the formula holds for %s", what,
-		quantity.Print(o.Low, o.High, kind, unit), quantity.Print(o.From, o.To, kind, unit))
+	return fmt.Sprintf("look at %s: %s, the formula holds for %s", what, quantity.Print(o.Low, o.High, kind, unit), w.bounds(o))
+}
+
+func (w wording) bounds(o Outside) string {
+	kind, unit := w.measure(o.Path)
+	return quantity.Print(o.From, o.To, kind, unit)
+}
+
+// measure is the kind and unit of a value of the build, or of a figure by its id.
+func (w wording) measure(path string) (quantity.Kind, string) {
+	if n := w.Manifest.Node(path); n != nil && n.Value != nil {
+		return n.Value.Kind, n.Value.Unit
+	}
+	if r, ok := w.results["figures."+path]; ok {
+		return r.Figure.Kind, input.Unit(w.Manifest, r)
+	}
+	return quantity.Ratio, ""
 }
 
 // decider names what to measure next when a range lies across its limit.

@@ -2,9 +2,10 @@ package lib.judge
 
 # when_zone: the vehicle is to be registered in one of the areas named, however
 # its capitals are written and whether or not "county" stands behind it.
-when_zone(names) := {"state": "unknown", "because": ["registration.zone"]} if {
-	not is_string(record("build.registration.zone").value)
-} else := {"state": _listed[count({n | some n in names; _zone(n) == _zone(record("build.registration.zone").value)}) > 0], "because": ["registration.zone"]}
+when_zone(names) := {"state": _listed[count(inside) > 0], "because": ["registration.zone"]} if {
+	zone := record("build.registration.zone").value
+	inside := {n | some n in names; _zone(n) == _zone(zone)}
+} else := {"state": "unknown", "because": ["registration.zone"]}
 
 _zone(name) := trim_space(trim_suffix(trim_prefix(lower(name), "city of "), " county"))
 
