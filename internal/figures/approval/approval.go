@@ -16,6 +16,7 @@ func Figures() []*figures.Figure {
 		displacementOverOption, powerOverOption, torqueOverOption,
 		displacementPerMass,
 		opacity, smokeCoefficient, smokePlateUse, noiseOverReference,
+		identityPoints,
 	}
 }
 

@@ -1,235 +1,211 @@
-// Package figuresheet writes the calculation sheet of a build.
+// Package figuresheet writes the calculation sheet of a build: every figure with
+// its formula, the numbers put in, its inputs and where they stand, its range,
+// the limits that rules hold it against, and its source.
 package figuresheet
 
 import (
-	"encoding/json"
 	"fmt"
-	"io"
 	"strings"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/input"
-	"trialfit/internal/manifest"
 	"trialfit/internal/quantity"
-	"trialfit/internal/report/text"
-	"trialfit/internal/report/wording"
+	"trialfit/internal/report"
+	"trialfit/internal/verdict"
 )
 
-// Sheet is the computed figures of one build.
+// Sheet is what the figures of one judged build are written from.
 type Sheet struct {
-	Manifest *manifest.Manifest
-	Computed []input.Computed
+	Build report.Build
+	// Figures holds the ids of those to write, nil for all.
+	Figures []string
 }
 
-// Text prints the sheet for people, discipline by discipline.
-func (s Sheet) Text(w io.Writer, columns int) error {
-	if _, err := fmt.Fprintf(w, "%s: calculation sheet\n", s.Manifest.Name()); err != nil {
-		return err
-	}
-	area := ""
-	for _, c := range s.Computed {
-		if a, _, _ := strings.Cut(c.Figure.ID, "."); a != area {
-			area = a
-			if _, err := fmt.Fprintf(w, "\n%s\n", strings.ToUpper(a[:1])+a[1:]); err != nil {
-				return err
-			}
-		}
-		if err := s.figure(w, columns, c); err != nil {
-			return err
-		}
-	}
-	_, err := fmt.Fprintf(w, "\n%s\n", wording.Deferral)
-	return err
+// States of a figure for one subject.
+const (
+	computed = "computed"
+	missing  = "missing"
+	none     = "none"
+	outside  = "outside"
+)
+
+// entry is one figure for one subject, or a figure whose list is not there.
+type entry struct {
+	figure  *figures.Figure
+	subject string
+	state   string
+	// result is nil where the list of subjects is missing or none.
+	result *figures.Result
+	// lacks are the manifest paths that are missing or none.
+	lacks []string
+	// excess tells which inputs lie outside the formula's range.
+	excess []string
+	unit   string
+	held   []held
+	// enough lists the sizes that would do, by path.
+	enough []size
 }
 
-func (s Sheet) figure(w io.Writer, columns int, c input.Computed) error {
-	f := c.Figure
-	if _, err := fmt.Fprintf(w, "\n%s (%s)\n", f.Title, f.ID); err != nil {
-		return err
-	}
-	rows := [][2]string{{"formula", f.Formula}}
-	if len(c.Results) == 0 {
-		list, _, _ := strings.Cut(f.Per, ".*")
-		rows = append(rows, [2]string{"value", map[figures.State]string{
-			figures.Missing: "not known: " + list,
-			figures.None:    "none: " + list + " says there is nothing to compute",
-			figures.Given:   "nothing to compute",
-		}[c.State]})
-	}
-	for _, r := range c.Results {
-		label := "value"
-		if f.Per != "" {
-			rows = append(rows, [2]string{"for", r.Subject})
-		}
-		rows = append(rows, [2]string{label, s.value(r)})
-		for _, l := range r.Inputs {
-			rows = append(rows, [2]string{"from", s.input(l)})
+// held is a rule that holds a figure against a limit.
+type held struct{ verdict.Item }
+
+// size is the smallest of a row of standard sizes that meets the limit of a rule.
+type size struct{ path, label, rule string }
+
+// entries lists the figures to write, in the order of ids and of the manifest.
+func (s Sheet) entries() []entry {
+	found := map[string][]held{}
+	for _, i := range s.Build.Items {
+		if path := i.Finding.Path; strings.HasPrefix(path, "figures.") {
+			found[path] = append(found[path], held{i})
 		}
 	}
-	source := f.Source.Title + " (" + f.Source.Basis + ")"
-	if f.Source.URL != "" {
-		source += " " + f.Source.URL
+	var list []entry
+	for _, c := range s.Build.Report.Computed {
+		if !s.wants(c.Figure.ID) {
+			continue
+		}
+		if len(c.Results) == 0 {
+			list = append(list, listless(c))
+		}
+		for i := range c.Results {
+			list = append(list, s.entry(&c.Results[i], found))
+		}
 	}
-	rows = append(rows, [2]string{"source", source})
-	return text.Rows(w, columns, rows)
+	return list
 }
 
-func (s Sheet) value(r figures.Result) string {
+// listless is the entry of a figure that has no subject.
+func listless(c input.Computed) entry {
+	list, _, _ := strings.Cut(c.Figure.Per, ".*")
+	e := entry{figure: c.Figure, subject: list, state: none, lacks: []string{list}}
+	if c.State == figures.Missing {
+		e.state = missing
+	}
+	return e
+}
+
+func (s Sheet) entry(r *figures.Result, found map[string][]held) entry {
+	e := entry{figure: r.Figure, subject: r.Subject, result: r, state: computed, unit: s.unit(r)}
 	switch {
 	case len(r.Missing) > 0:
-		return "not known: " + strings.Join(s.written(r.Missing), ", ")
+		e.state, e.lacks = missing, s.written(r.Missing)
 	case len(r.None) > 0:
-		return "none: " + strings.Join(s.written(r.None), ", ")
+		e.state, e.lacks = none, s.written(r.None)
 	case len(r.Outside) > 0:
-		var parts []string
-		for _, e := range r.Outside {
-			parts = append(parts, s.outside(e))
+		e.state = outside
+		for _, x := range r.Outside {
+			e.excess = append(e.excess, s.outside(x))
 		}
-		return "outside the range the formula holds for: " + strings.Join(parts, "; ")
 	}
-	out := quantity.Print(r.Low, r.High, r.Figure.Kind, input.Unit(s.Manifest, r))
-	if si := quantity.Print(r.Low, r.High, r.Figure.Kind, ""); si != out {
-		out += " = " + si
+	e.held = found[strings.Join(append([]string{"figures", r.Figure.ID}, r.IDs...), ".")]
+	for _, h := range e.held {
+		if would, ok := h.enough(r); ok {
+			e.enough = append(e.enough, would)
+		}
 	}
-	return out
+	return e
+}
+
+// enough offers a size where a limit is not known to be met.
+func (h held) enough(r *figures.Result) (size, bool) {
+	f := h.Finding
+	if f.Outcome == verdict.Met || f.Outcome == verdict.NotApplicable || !f.Limit.Numeric() ||
+		f.Comparator != string(figures.AtMost) && f.Comparator != string(figures.AtLeast) {
+		return size{}, false
+	}
+	path, found, ok := figures.Enough(*r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	return size{path, found.Label, h.Rule.ID}, ok
+}
+
+// unit is the one that the numbers of a figure are written in: that of its
+// declaration or of the builder, mm² for a conductor that is no trade size.
+func (s Sheet) unit(r *figures.Result) string {
+	unit := input.Unit(s.Build.Report.Manifest, *r)
+	if _, err := quantity.In(0, r.Figure.Kind, unit); err != nil {
+		unit = ""
+		if r.Figure.Kind == quantity.Conductor {
+			unit = "mm²"
+		}
+	}
+	if unit == "" {
+		unit = quantity.SI(r.Figure.Kind)
+	}
+	return unit
+}
+
+func (s Sheet) wants(id string) bool {
+	if s.Figures == nil {
+		return true
+	}
+	for _, wanted := range s.Figures {
+		if wanted == id {
+			return true
+		}
+	}
+	return false
 }
 
 func (s Sheet) written(paths []string) []string {
 	out := make([]string, len(paths))
 	for i, p := range paths {
-		out[i] = input.Written(s.Manifest, p)
+		out[i] = input.Written(s.Build.Report.Manifest, p)
 	}
 	return out
 }
 
+// outside words what lies beyond the bounds of a formula: an input, or another
+// figure that it divides by.
 func (s Sheet) outside(e figures.Excess) string {
-	n := s.Manifest.Node(input.Written(s.Manifest, e.Path))
-	if n == nil || n.Value == nil {
-		return e.Path
+	m := s.Build.Report.Manifest
+	what, kind, unit := input.Written(m, e.Path), quantity.Ratio, ""
+	if k, u, ok := input.Quantity(m, e.Path); ok {
+		kind, unit = k, u
 	}
-	return fmt.Sprintf("%s is %s, needs %s", n.Path, quantity.Print(e.Low, e.High, n.Value.Kind, n.Value.Unit),
-		quantity.Print(e.Bounds.Low, e.Bounds.High, n.Value.Kind, n.Value.Unit))
-}
-
-func (s Sheet) input(l figures.Leaf) string {
-	n := s.Manifest.Node(input.Written(s.Manifest, l.Path))
-	if n == nil {
-		return l.Path
-	}
-	at := fmt.Sprintf("%s (line %d)", n.Path, n.At.Line)
-	switch {
-	case n.State == manifest.None:
-		return at + ": none"
-	case n.Value == nil:
-		return n.Path + ": not known"
-	case n.Value.Numeric && n.Value.Kind != "":
-		out := at + ": " + n.Value.Text
-		if n.Value.Basis != "" {
-			out += ", " + n.Value.Basis
-		}
-		if n.Value.Low != n.Value.High {
-			out += ", taken as " + quantity.Print(n.Value.Low, n.Value.High, n.Value.Kind, n.Value.Unit)
-		}
-		return out
-	default:
-		return at + ": " + n.Value.Text
-	}
-}
-
-type figure struct {
-	ID      string   `json:"id"`
-	Title   string   `json:"title"`
-	Subject string   `json:"subject"`
-	State   string   `json:"state"`
-	Low     *float64 `json:"low,omitempty"`
-	High    *float64 `json:"high,omitempty"`
-	Unit    string   `json:"unit,omitempty"`
-	SI      *si      `json:"si,omitempty"`
-	Basis   string   `json:"basis,omitempty"`
-	Inputs  []leaf   `json:"inputs"`
-	Missing []string `json:"missing,omitempty"`
-	None    []string `json:"none,omitempty"`
-	Outside []string `json:"outside,omitempty"`
-	Formula string   `json:"formula"`
-	Source  source   `json:"source"`
-}
-
-type si struct {
-	Low  json.Number `json:"low"`
-	High json.Number `json:"high"`
-	Unit string      `json:"unit"`
-}
-
-type leaf struct {
-	Path  string `json:"path"`
-	Line  int    `json:"line"`
-	Text  string `json:"text,omitempty"`
-	Basis string `json:"basis,omitempty"`
-}
-
-type source struct {
-	Title string `json:"title"`
-	URL   string `json:"url,omitempty"`
-	Basis string `json:"basis"`
-}
-
-// Document is the sheet as it is written in JSON.
-func (s Sheet) document() any {
-	list := []figure{}
-	for _, c := range s.Computed {
-		for _, r := range c.Results {
-			list = append(list, s.entry(r))
+	for _, c := range s.Build.Report.Computed {
+		if c.Figure.ID == e.Path && len(c.Results) > 0 {
+			what, kind, unit = c.Figure.Title, c.Figure.Kind, input.Unit(m, c.Results[0])
 		}
 	}
-	return map[string]any{"build": s.Manifest.Name(), "file": s.Manifest.File, "figures": list}
+	return fmt.Sprintf("%s is %s, needs %s", what, quantity.Print(e.Low, e.High, kind, unit),
+		quantity.Print(e.Bounds.Low, e.Bounds.High, kind, unit))
 }
 
-// JSON writes the sheets of several builds for other programs.
-func JSON(w io.Writer, sheets []Sheet) error {
-	builds := make([]any, len(sheets))
-	for i, s := range sheets {
-		builds[i] = s.document()
+// counts sums up a sheet in words, a line each for values and for limits.
+func counts(list []entry) []string {
+	states, outcomes, limits := map[string]int{}, map[string]int{}, 0
+	for _, e := range list {
+		states[e.state]++
+		for _, h := range e.held {
+			outcomes[h.Finding.Outcome]++
+			limits++
+		}
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	return enc.Encode(map[string]any{"trialfit_figures": 1, "builds": builds, "deferral": wording.Deferral})
+	values := fmt.Sprintf("%d with a value", states[computed])
+	for _, c := range []struct{ state, words string }{
+		{missing, "without: something is not known"}, {none, "without: the manifest says there is none"},
+		{outside, "outside the range of the formula"},
+	} {
+		if n := states[c.state]; n > 0 {
+			values += fmt.Sprintf(", %d %s", n, c.words)
+		}
+	}
+	lines := []string{fmt.Sprintf("%s: %s", number(len(list), "figure"), values)}
+	if limits == 0 {
+		return lines
+	}
+	var parts []string
+	for _, o := range []string{verdict.Met, verdict.NotMet, verdict.Unproven, verdict.Waived, verdict.NotApplicable} {
+		if outcomes[o] > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", outcomes[o], o))
+		}
+	}
+	return append(lines, number(limits, "limit")+": "+strings.Join(parts, ", "))
 }
 
-func (s Sheet) entry(r figures.Result) figure {
-	f := r.Figure
-	e := figure{
-		ID: f.ID, Title: f.Title, Subject: r.Subject, State: "computed", Formula: f.Formula, Inputs: []leaf{},
-		Missing: s.written(r.Missing), None: s.written(r.None),
-		Source: source{f.Source.Title, f.Source.URL, f.Source.Basis},
+func number(n int, what string) string {
+	if n != 1 {
+		what += "s"
 	}
-	for _, l := range r.Inputs {
-		at := input.Written(s.Manifest, l.Path)
-		out := leaf{Path: at, Line: s.Manifest.Position(at).Line, Basis: l.Basis}
-		if n := s.Manifest.Node(at); n != nil && n.Value != nil {
-			out.Text = n.Value.Text
-		}
-		e.Inputs = append(e.Inputs, out)
-	}
-	for _, o := range r.Outside {
-		e.Outside = append(e.Outside, s.outside(o))
-	}
-	switch {
-	case len(r.Missing) > 0:
-		e.State = "missing"
-	case len(r.None) > 0:
-		e.State = "none"
-	case len(r.Outside) > 0:
-		e.State = "outside"
-	default:
-		e.Basis = r.Basis
-		e.SI = &si{json.Number(quantity.Canonical(r.Low)), json.Number(quantity.Canonical(r.High)), quantity.SI(f.Kind)}
-		e.Unit = input.Unit(s.Manifest, r)
-		if low, err := quantity.In(r.Low, f.Kind, e.Unit); err == nil {
-			if high, err := quantity.In(r.High, f.Kind, e.Unit); err == nil {
-				e.Low, e.High = &low, &high
-			}
-		}
-	}
-	return e
+	return fmt.Sprintf("%d %s", n, what)
 }

@@ -322,6 +322,10 @@ _worse(findings, outcome) if {
 	_rank[f.outcome] > _rank[outcome]
 }
 
+# best joins findings of which one is enough: the first that stands speaks for
+# them all, else one that leaves it open.
+best(findings) := [f | some outcome in ["met", "unproven", "not met"]; some f in findings; f.outcome == outcome][0]
+
 # because names why a finding is not met, by a code that the rule's metadata words.
 because(code, finding) := object.union(finding, {"reason": code}) if finding.outcome == "not met"
 

@@ -85,6 +85,21 @@ test_worst[name] if {
 
 test_worst_of_nothing_is_nothing if not judge.worst([])
 
+test_best[name] if {
+	some name, c in {
+		"one stands": {"of": ["not met", "unproven", "met"], "outcome": "met"},
+		"none stands, one is open": {"of": ["not met", "unproven"], "outcome": "unproven"},
+		"none stands": {"of": ["not met", "not met"], "outcome": "not met"},
+	}
+	judge.best([{"outcome": o} | some o in c.of]).outcome == c.outcome
+}
+
+test_best_names_the_first_of_its_kind if {
+	judge.best([{"outcome": "not met"}, {"outcome": "met", "subject": "a"}, {"outcome": "met", "subject": "b"}]).subject == "a"
+}
+
+test_best_of_nothing_is_nothing if not judge.best([])
+
 test_because_words_only_what_is_not_met if {
 	judge.because("code", {"outcome": "not met", "reason": "other"}) == {"outcome": "not met", "reason": "code"}
 	judge.because("code", {"outcome": "unproven", "reason": "other"}) == {"outcome": "unproven", "reason": "other"}
