@@ -11,6 +11,8 @@ import (
 	"strings"
 	"syscall"
 
+	"gopkg.in/yaml.v3"
+
 	"trialfit/internal/quantity"
 	"trialfit/internal/schema"
 )
@@ -88,8 +90,19 @@ func (l *Loader) Read(r io.Reader, name, dir string) (*Manifest, error) {
 	if err != nil {
 		return nil, Problems{FileProblem(name, err)}
 	}
-	m := &Manifest{File: name, Dir: dir, Data: data}
 	doc, problems := parse(data)
+	return l.finish(&Manifest{File: name, Dir: dir, Data: data}, doc, problems)
+}
+
+// Nodes reads a manifest that was put together from parts of a parsed file, so
+// that each message points into the file the parts are from; name and dir are
+// as for Read. The error is Problems, all of them.
+func (l *Loader) Nodes(root *yaml.Node, name, dir string) (*Manifest, error) {
+	doc, problems := readNodes(root)
+	return l.finish(&Manifest{File: name, Dir: dir}, doc, problems)
+}
+
+func (l *Loader) finish(m *Manifest, doc *document, problems Problems) (*Manifest, error) {
 	if doc != nil {
 		problems = append(problems, l.resolve(m, doc)...)
 	}
@@ -97,7 +110,7 @@ func (l *Loader) Read(r io.Reader, name, dir string) (*Manifest, error) {
 		return m, nil
 	}
 	for i := range problems {
-		problems[i].File = name
+		problems[i].File = m.File
 	}
 	return nil, problems.Sorted()
 }

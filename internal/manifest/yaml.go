@@ -57,14 +57,19 @@ func parse(data []byte) (*document, Problems) {
 	case err != nil:
 		return nil, Problems{syntaxProblem(err, data)}
 	}
-	r := &yamlReader{doc: &document{nodes: map[string]yamlNode{}, told: map[string]bool{}, partial: map[string]bool{}}}
-	r.doc.value = r.read("", yamlNode{value: root.Content[0]}, 0)
+	doc, problems := readNodes(root.Content[0])
 	switch err := dec.Decode(&second); {
 	case err == nil:
-		r.refuse(&second, "a second document begins here: one file holds one manifest")
+		problems = append(problems, Problem{Position: Position{second.Line, second.Column}, Message: "a second document begins here: one file holds one manifest"})
 	case !errors.Is(err, io.EOF):
-		r.problems = append(r.problems, syntaxProblem(err, data))
+		problems = append(problems, syntaxProblem(err, data))
 	}
+	return doc, problems
+}
+
+func readNodes(root *yaml.Node) (*document, Problems) {
+	r := &yamlReader{doc: &document{nodes: map[string]yamlNode{}, told: map[string]bool{}, partial: map[string]bool{}}}
+	r.doc.value = r.read("", yamlNode{value: root}, 0)
 	return r.doc, r.problems
 }
 

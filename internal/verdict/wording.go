@@ -111,6 +111,11 @@ func (w wording) sentences(f Finding) (found, needed string) {
 		if f.Outcome == Met {
 			found = "joined"
 		}
+	case "lists":
+		found, needed = "none listed", "one listed as "+text(f.Limit)
+		if f.Outcome == Met {
+			found = "listed"
+		}
 	case "possible":
 		needed = w.item.Rule.Title
 		for n, o := range f.Outside {

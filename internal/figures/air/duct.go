@@ -31,7 +31,6 @@ var continuity = figures.Source{
 
 var sound = figures.Source{
 	Title: "Mach number: speed over the speed of sound √(1.4·287.05·T)",
-	URL:   "https://admin.japansake.or.jp/tareasenos/14633314",
 	Basis: "physics",
 }
 

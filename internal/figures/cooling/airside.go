@@ -89,7 +89,7 @@ var shroudCoverage = &figures.Figure{
 	Symbol:  "As/A",
 	Kind:    quantity.Ratio,
 	Unit:    "%",
-	Formula: "height × width of the shroud / height × width of the core",
+	Formula: "(height × width of the shroud) / (height × width of the core)",
 	Inputs: append(core(figures.Falling),
 		in("hs", "cooling.shroud_height", figures.Rising, coreBounds),
 		in("ws", "cooling.shroud_width", figures.Rising, coreBounds)),

@@ -17,7 +17,7 @@ import (
 // Figures returns every figure of the discipline.
 func Figures() []*figures.Figure {
 	return []*figures.Figure{
-		topSpeed, gearSpeed, cruiseSpeed, cruiseShare, crawlRatio, crawlSpeed, largestStep, ratedSpeedRatio,
+		topSpeed, gearSpeed, cruiseSpeed, cruiseShare, crawlRatio, crawlSpeed, largestStep, ratedSpeedRatio, axleMismatch,
 		speedometerError, tyreAgreement, rollingRadius, tyreTurns,
 	}
 }

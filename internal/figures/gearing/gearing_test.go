@@ -27,6 +27,7 @@ func TestGearingRegression(t *testing.T) {
 		"transmission.top":                 figurestest.Exact(0.75),
 		"transfer_case.high":               figurestest.Exact(1),
 		"transfer_case.low":                figurestest.Exact(2.72),
+		"axles.front.ratio":                figurestest.Exact(4.09),
 		"axles.rear.ratio":                 figurestest.Exact(4.10),
 		"chassis.tyres.rear_diameter":      figurestest.Exact(33 * inch),
 		"chassis.tyres.diameter_before":    figurestest.Exact(31.65 * inch),
@@ -46,6 +47,7 @@ func TestGearingRegression(t *testing.T) {
 		"gearing.crawl_speed":       2.81942115 * kmh,
 		"gearing.rolling_radius":    0.4069461,
 		"gearing.tyre_turns":        629.407808 / 1609.344,
+		"gearing.axle_mismatch":     0.0024390244,
 	} {
 		assert.InEpsilon(t, want, value(t, id, truck), 1e-6, id)
 	}

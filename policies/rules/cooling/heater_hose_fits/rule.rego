@@ -15,6 +15,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     fit hose of the size of the spigot, or a reducer with a bead at each end
 #   caution: >-
@@ -25,6 +26,8 @@
 package rules.cooling.heater_hose_fits
 
 import data.lib.judge
+
+applies := judge.when_there("build.cooling")
 
 findings contains judge.about("cooling.heater_hose", judge.within(
 	"figures.cooling.heater_hose_stretch",
