@@ -120,7 +120,7 @@ func Letter(w io.Writer, b report.Build, book *rulebook.Book, columns int) error
 		p.Wrap("", "", m.Name()+": no region given, so that no question is known: write registration.region, or name one with --region")
 		return p.Err
 	}
-	asked := questions(b, book)
+	asked := Questions(b, book)
 	region := chain[len(chain)-1]
 	p.Line("Questions on %s, to be registered in %s (%s)", m.Name(), region.Name, region.Code)
 	p.Line("as of %s", b.Report.Verdict.Today)
@@ -131,14 +131,14 @@ func Letter(w io.Writer, b report.Build, book *rulebook.Book, columns int) error
 		p.Wrap("", "", "The rules of this region raise no question on this build. That is not an approval.")
 	}
 	for n, q := range asked {
-		if n == 0 || asked[n-1].meta.Question.Office != q.meta.Question.Office {
+		if n == 0 || asked[n-1].Rule.Question.Office != q.Rule.Question.Office {
 			p.Line("")
-			p.Wrap("To: ", "    ", q.meta.Question.Office)
+			p.Wrap("To: ", "    ", q.Rule.Question.Office)
 		}
 		p.Line("")
-		p.Wrap(fmt.Sprintf("%3d. ", n+1), "     ", q.meta.Question.Ask)
-		p.Wrap("     ", "     ", fmt.Sprintf("(%s, by %s: %s)", q.meta.ID, q.meta.Hold, q.state))
-		p.Wrap("     ", "     ", "The reason for asking: "+q.meta.Source)
+		p.Wrap(fmt.Sprintf("%3d. ", n+1), "     ", q.Rule.Question.Ask)
+		p.Wrap("     ", "     ", fmt.Sprintf("(%s, by %s: %s)", q.Rule.ID, q.Rule.Hold, q.State))
+		p.Wrap("     ", "     ", "The reason for asking: "+q.Rule.Source)
 		p.Line("     Answer: ______________________________  Name, date: ___________________")
 	}
 	p.Line("")
@@ -173,14 +173,19 @@ func section(path string) string {
 	return sections[head]
 }
 
-type question struct {
-	meta  *rulebook.Meta
-	state string
+// Question is one that a build raises, or may raise.
+type Question struct {
+	Rule *rulebook.Meta
+	// State says in words how it stands: open, answered, waived, or what must
+	// be known first.
+	State string
+	// Item is the finding on its answer.
+	Item verdict.Item
 }
 
-// questions are those a build raises, or may raise, by office.
-func questions(b report.Build, book *rulebook.Book) []question {
-	var asked []question
+// Questions are those a build raises, or may raise, by office.
+func Questions(b report.Build, book *rulebook.Book) []Question {
+	var asked []Question
 	for _, i := range b.Items {
 		if i.Rule.Collects == "" || i.Finding.Outcome == verdict.NotApplicable {
 			continue
@@ -198,10 +203,10 @@ func questions(b report.Build, book *rulebook.Book) []question {
 		case i.Finding.Reason == "applies":
 			state = "asked for certain once this is known: " + strings.Join(i.Finding.Missing, ", ")
 		}
-		asked = append(asked, question{meta, state})
+		asked = append(asked, Question{meta, state, i})
 	}
-	slices.SortStableFunc(asked, func(x, y question) int {
-		return cmp.Or(strings.Compare(x.meta.Question.Office, y.meta.Question.Office), strings.Compare(x.meta.ID, y.meta.ID))
+	slices.SortStableFunc(asked, func(x, y Question) int {
+		return cmp.Or(strings.Compare(x.Rule.Question.Office, y.Rule.Question.Office), strings.Compare(x.Rule.ID, y.Rule.ID))
 	})
 	return asked
 }

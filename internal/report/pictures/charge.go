@@ -12,7 +12,7 @@ func temperatures(f facts) Picture {
 		list = append(list, row{at.label, v})
 	}
 	if p.Missing == nil {
-		p.svg = rows{
+		p.Drawing = rows{
 			name: p.Name, title: f.heading(p.Title), unit: list[0].value.unit, groups: []group{{rows: list}}, linked: true,
 		}.draw()
 	}

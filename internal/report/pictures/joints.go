@@ -40,6 +40,6 @@ func jointAngles(f facts) Picture {
 		p.Missing = distinct(missing)
 		return p
 	}
-	p.svg = drawing.draw()
+	p.Drawing = drawing.draw()
 	return p
 }

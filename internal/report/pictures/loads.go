@@ -27,7 +27,7 @@ func axleLoads(f facts) Picture {
 		drawing.groups = append(drawing.groups, g)
 	}
 	if p.Missing == nil {
-		p.svg = drawing.draw()
+		p.Drawing = drawing.draw()
 	}
 	return p
 }

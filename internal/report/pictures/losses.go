@@ -38,7 +38,7 @@ func (l losses) draw(f facts, p Picture) Picture {
 	if p.Missing != nil {
 		return p
 	}
-	p.svg = rows{
+	p.Drawing = rows{
 		name: p.Name, title: f.heading(p.Title), unit: whole.value.unit, fromZero: true, notes: l.notes,
 		groups: []group{
 			{title: "part by part", rows: parts},

@@ -27,21 +27,22 @@ type Picture struct {
 	// not known, or not within the range of a formula.
 	Missing []string
 
-	svg string
+	// Drawing is nil where something is missing.
+	Drawing *Drawing
 }
 
 // Drawn says whether there is a drawing.
-func (p Picture) Drawn() bool { return len(p.Missing) == 0 && p.svg != "" }
+func (p Picture) Drawn() bool { return len(p.Missing) == 0 && p.Drawing != nil }
 
 // Element is the drawing as an element to stand in a page.
 func (p Picture) Element() string {
-	return strings.Replace(p.svg, `<svg `, `<svg style="max-width:100%;height:auto" `, 1)
+	return strings.Replace(p.Drawing.svg(), `<svg `, `<svg style="max-width:100%;height:auto" `, 1)
 }
 
 // File is the drawing as a document of its own, dark on white.
 func (p Picture) File() string {
 	return `<?xml version="1.0" encoding="UTF-8"?>` + "\n" +
-		strings.Replace(p.svg, `<svg `, `<svg style="color:#111;background:#fff" `, 1)
+		strings.Replace(p.Drawing.svg(), `<svg `, `<svg style="color:#111;background:#fff" `, 1)
 }
 
 // All draws every picture of a build, in a fixed order.

@@ -34,7 +34,7 @@ const (
 	mostNumber = 200
 )
 
-func (r rows) draw() string {
+func (r rows) draw() *Drawing {
 	c := &canvas{}
 	labels, numbers := 0.0, 0.0
 	var all []value
@@ -77,10 +77,10 @@ func (r rows) draw() string {
 		c.line(x.place(n), top, x.place(n), bottom, faint)
 		c.text(x.place(n), bottom+16, middle, tick, texts[i])
 	}
-	c.line(left, bottom, right, bottom, "")
+	c.line(left, bottom, right, bottom, plain)
 	last := textWidth(texts[len(texts)-1]) / 2
 	c.text(right+max(14, last+8), bottom+16, start, tick, x.name())
-	c.b.Write(body.b.Bytes())
+	c.shapes = append(c.shapes, body.shapes...)
 	y = bottom + 38
 	for _, note := range r.notes {
 		for _, line := range wrap(note, width-2*edge) {
@@ -119,7 +119,7 @@ func (g group) draw(c *canvas, x scale, y float64, r rows) float64 {
 			c.polygon(link, x.at(row.value.low), middleOf, x.at(row.value.high), middleOf,
 				x.at(next.high), middleOf+rowHeight, x.at(next.low), middleOf+rowHeight)
 		}
-		c.text(x.from-14, middleOf+4, end, "", fit(row.label, x.from-edge-14))
+		c.text(x.from-14, middleOf+4, end, plain, fit(row.label, x.from-edge-14))
 		band(c, x, row.value, middleOf)
 		lines := row.value.lines(r.unit)
 		for k, line := range lines {
@@ -150,7 +150,7 @@ func band(c *canvas, x scale, v value, y float64) {
 	a, b := x.at(v.low), x.at(v.high)
 	a, b = math.Min(a, b), math.Max(a, b)
 	if b-a < 3 {
-		c.write(`<circle cx="%s" cy="%s" r="4"/>`, (a+b)/2, y)
+		c.add(Circle, plain, (a+b)/2, y, 4)
 		return
 	}
 	c.rect(a, y-4, b-a, 8, solid)

@@ -32,7 +32,7 @@ func speeds(f facts) Picture {
 	} else {
 		plot.notes = append(plot.notes, lacking("The economy band", lacks))
 	}
-	p.svg = plot.draw()
+	p.Drawing = plot.draw()
 	return p
 }
 
@@ -44,7 +44,7 @@ type speedPlot struct {
 	notes       []string
 }
 
-func (p speedPlot) draw() string {
+func (p speedPlot) draw() *Drawing {
 	const plotHeight = 300
 	c := &canvas{}
 	unit := p.gears[0].value.unit
@@ -100,8 +100,8 @@ func (p speedPlot) draw() string {
 	c.line(x.at(p.governed.high), top-6, x.at(p.governed.high), bottom, dashed)
 	c.text(min(x.at(p.governed.high), width-edge), note, end, number, words)
 
-	c.line(left, bottom, right, bottom, "")
-	c.line(left, top, left, bottom, "")
+	c.line(left, bottom, right, bottom, plain)
+	c.line(left, top, left, bottom, plain)
 	at := p.places(y)
 	for i, g := range p.gears {
 		tipLow, tipHigh := y.at(g.value.low), y.at(g.value.high)
@@ -122,11 +122,9 @@ func (p speedPlot) draw() string {
 	return c.document(p.name, p.title, foot-10, description)
 }
 
-const gear = ` fill="currentColor" fill-opacity="0.45" stroke="currentColor" stroke-width="1.2" stroke-linejoin="round"`
-
 func (p speedPlot) span(c *canvas, x scale, from, to, top, bottom float64) {
 	if to > from {
-		c.rect(x.at(from), top, x.at(to)-x.at(from), bottom-top, ` fill="currentColor" fill-opacity="0.08"`)
+		c.rect(x.at(from), top, x.at(to)-x.at(from), bottom-top, zone)
 	}
 }
 

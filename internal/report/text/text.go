@@ -12,7 +12,6 @@ import (
 	"trialfit/internal/report/lines"
 	"trialfit/internal/report/wording"
 	"trialfit/internal/rulebook"
-	"trialfit/internal/schema"
 	"trialfit/internal/verdict"
 )
 
@@ -263,24 +262,10 @@ func (p *page) foot() {
 			p.Wrap("  - ", "    ", c)
 		}
 	}
-	if spreads := p.spreads(); spreads != "" {
+	if spreads := report.Spreads(p.o.Spreads); spreads != "" {
 		p.Line("")
 		p.Wrap("", "", spreads)
 	}
 	p.Line("")
 	p.Wrap("", "", wording.Deferral)
-}
-
-// spreads says in one sentence how far values without a range may be off.
-func (p *page) spreads() string {
-	var parts []string
-	for _, l := range p.o.Spreads {
-		if basis := strings.TrimPrefix(l.Path, "limits.spread."); slices.Contains(schema.Bases, basis) {
-			parts = append(parts, basis+" ± "+l.Value.Text)
-		}
-	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return "Values without a range of their own were taken as " + strings.Join(parts, ", ") + ", with a floor for small ones (common practice)."
 }

@@ -72,7 +72,7 @@ _truth := {"met": "yes", "not met": "no", "unproven": "unknown"}
 
 _measured(finding, path) := {
 	"state": _truth[finding.outcome],
-	"because": object.get(finding, "missing", [written(path)]),
+	"because": object.get(finding, "missing", [written(ref(path).path)]),
 }
 
 # all_of: no if one is no, else unknown if one is unknown.

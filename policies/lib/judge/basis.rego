@@ -59,6 +59,9 @@ _weak(finding, wanted) := sort({path |
 # where that is asked. Plate values and trade sizes are exact as they stand.
 strong(path, _) if record(concat(".", ["build", path])).basis == "exact"
 
+# What is not there can't be measured any better.
+strong(path, _) if is_none(concat(".", ["build", path]))
+
 strong(path, wanted) if {
 	_strength[record(concat(".", ["build", path])).basis] >= _strength[trim_suffix(wanted, _proved)]
 	_shown_where_asked(path, wanted)

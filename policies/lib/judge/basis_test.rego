@@ -39,6 +39,7 @@ bases := object.union(document, {
 		"exact": {"low": 1, "high": 1, "basis": "exact"},
 		"lost": {"low": 1, "high": 1, "basis": "measured", "evidence": ["gone"]},
 		"guessed": {"low": 1, "high": 1, "basis": "estimated", "evidence": ["ticket"]},
+		"absent": {"none": "absent"},
 		"lacking": {"missing": "lacking"},
 	},
 	"evidence": {
@@ -53,6 +54,7 @@ test_settle[name] if {
 		"measured where measured is asked": {"on": "measured", "wanted": "measured", "outcome": "met"},
 		"more than is asked": {"on": "measured", "wanted": "claimed", "outcome": "met"},
 		"exact as it stands": {"on": "exact", "wanted": "measured", "outcome": "met"},
+		"none, which nobody can measure": {"on": "absent", "wanted": "measured", "outcome": "met"},
 		"documented where measured is asked": {"on": "documented", "wanted": "measured", "outcome": "unproven"},
 		"claimed where documented is asked": {"on": "claimed", "wanted": "documented", "outcome": "unproven"},
 		"estimated where claimed is asked": {"on": "estimated", "wanted": "claimed", "outcome": "unproven"},

@@ -18,6 +18,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: look for a donor of the vehicle's stage or a later one, with its papers
 #   reviewed: 2026-11-25
 #   since: 0.1.0
@@ -25,5 +26,7 @@
 package regions.de.emission_stage
 
 import data.lib.judge
+
+applies := judge.negate(judge.when("build.engine.fuel", {"electric"}))
 
 findings contains judge.limit_min("build.engine.emission_stage", "build.chassis.emission_stage")

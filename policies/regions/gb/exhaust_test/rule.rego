@@ -3,9 +3,10 @@
 # description: >-
 #   With another engine the test goes by the older of engine and vehicle, and it is for
 #   the owner to prove the age of the engine; an engine that was only modified is tested
-#   by the age of the vehicle. A removed particulate filter fails where the vehicle, or
-#   the engine, came with one. Not to be tested, as the oldest are not, is not to be
-#   legal: smoke and noise are offences on the road at any age.
+#   by the age of the vehicle. A vehicle with a Q number is told to be tested as one of
+#   before August 1975. A removed particulate filter fails where the vehicle, or the
+#   engine, came with one. Not to be tested, as the oldest are not, is not to be legal:
+#   smoke and noise are offences on the road at any age.
 # related_resources:
 # - ref: http://www.motuk.com/mot_manual/6-4.asp
 #   description: copy of an older test manual, read on 2026-11-25

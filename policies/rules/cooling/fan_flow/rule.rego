@@ -29,10 +29,7 @@ package rules.cooling.fan_flow
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.cooling"),
-	judge.when_there("build.cooling.heat_rejection"),
-])
+applies := judge.when_there("build.cooling.heat_rejection")
 
 findings contains judge.about(
 	"cooling.fan_flow",

@@ -28,9 +28,6 @@ package rules.cooling.vents_rise
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.cooling"),
-	judge.when_there("build.cooling.vents_rise"),
-])
+applies := judge.when_there("build.cooling.vents_rise")
 
 findings contains judge.one_of("build.cooling.vents_rise", {true})

@@ -42,8 +42,6 @@ package rules.emissions.smoke_default
 
 import data.lib.judge
 
-_regions := {"GB", "DE", "NL", "IE"}
-
 _in_britain := judge.in_region({"GB"})
 
 # In Britain the older of vehicle and engine decides, elsewhere the vehicle.
@@ -68,7 +66,7 @@ _turbo := judge.when("build.engine.induction", {"turbocharged", "turbocharged-in
 _known(condition) := judge.any_of([condition, judge.negate(condition)])
 
 applies := judge.all_of([
-	judge.in_region(_regions),
+	judge.in_region({"GB", "DE", "NL", "IE"}),
 	judge.when("build.engine.fuel", {"diesel"}),
 	judge.negate(judge.when_there("build.engine.smoke_plate")),
 	_since("1980-01-01"),

@@ -15,6 +15,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     fit a larger pipe or a freer muffler, and wider bends
 #   caution: >-
@@ -26,6 +27,8 @@
 package rules.exhaust.back_pressure
 
 import data.lib.judge
+
+applies := judge.when_there("build.exhaust.back_pressure_limit")
 
 findings contains judge.about(
 	"exhaust.back_pressure",

@@ -14,6 +14,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     fit a flexible joint and a bracket from the engine or gearbox
 #   caution: >-
@@ -25,6 +26,8 @@
 package rules.exhaust.downpipe_supported
 
 import data.lib.judge
+
+applies := judge.when("build.engine.induction", {"turbocharged", "turbocharged-intercooled"})
 
 findings contains judge.one_of("build.exhaust.supported", {true})
 

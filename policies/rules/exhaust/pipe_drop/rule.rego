@@ -28,6 +28,7 @@ import data.lib.judge
 
 applies := judge.all_of([
 	judge.when("build.engine.fuel", {"diesel"}),
+	judge.when_there("build.exhaust.back_pressure_limit"),
 	judge.when_listed("build.exhaust.segments"),
 ])
 

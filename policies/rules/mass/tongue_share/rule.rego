@@ -1,5 +1,5 @@
 # METADATA
-# title: a tenth to a seventh of the trailer rests on the hitch
+# title: ten to fifteen per cent of a trailer rest on the hitch
 # description: >-
 #   Between 10 and 15 per cent of the loaded trailer presses on the hitch. Less, and the
 #   trailer sways at speed; more, and it takes the load off the steered wheels.

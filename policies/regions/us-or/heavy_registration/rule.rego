@@ -1,0 +1,46 @@
+# METADATA
+# title: a truck above 14,000 lb has an engine of 1997 or later
+# description: >-
+#   In the three counties around Portland a diesel truck above 14,000 lb with an engine
+#   of 1996 or older can not be registered since 1 January 2023. The year of the engine
+#   decides, so that a swap can lose the plates of a newer truck. Farm registration is
+#   exempt and so judged; an approved and certified retrofit lifts the bar, as do low
+#   mileage and small fleets for the heaviest class: with such a paper this rule is set
+#   aside.
+# related_resources:
+# - ref: https://www.oregon.gov/deq/Vehicle-Inspection/Pages/HB2007.aspx
+#   description: Oregon Department of Environmental Quality on House Bill 2007
+# - ref: https://oregon.gov/odot/mct/pages/diesel-retrofit-compliance-program.aspx
+#   description: Oregon Department of Transportation, diesel retrofit compliance program
+# custom:
+#   level: must
+#   hold: plan
+#   basis: agency-guidance
+#   source: >-
+#     page of the Oregon Department of Environmental Quality on House Bill 2007;
+#     exemptions by a page of the Department of Transportation; the act and ORS 803.591
+#     were not read
+#   outcomes:
+#   - met
+#   - not met
+#   - unproven
+#   - not applicable
+#   remedy: >-
+#     choose a newer engine, or have the approved retrofit certified before the vehicle
+#     is presented
+#   reviewed: 2026-11-25
+#   since: 0.1.0
+#   waivable: true
+package regions["us-or"].heavy_registration
+
+import data.lib.judge
+
+applies := judge.all_of([
+	judge.from_day("2023-01-01"),
+	judge.when_zone({"Clackamas", "Multnomah", "Washington"}),
+	judge.when("build.engine.fuel", {"diesel"}),
+	judge.negate(judge.when("build.registration.use", {"farm"})),
+	judge.negate(judge.when_max("build.chassis.ratings.gross", "limits.us_or.heavy_gross")),
+])
+
+findings contains judge.limit_min("build.engine.model_year", "limits.us_or.registered_engine_year")
