@@ -28,6 +28,9 @@ type Options struct {
 	Today string
 	// BlockOn is the lowest level that blocks: "must" or "should".
 	BlockOn string
+	// TakeRefused judges a build whose evidence files are refused as if they
+	// were not there, and keeps why in the report, instead of stopping.
+	TakeRefused bool
 }
 
 // Checker judges manifests against one rulebook.
@@ -43,6 +46,8 @@ type Report struct {
 	Manifest *manifest.Manifest
 	Computed []input.Computed
 	Evidence map[string]evidence.File
+	// Refused says of evidence files that may not be read why, by evidence id.
+	Refused map[string]string
 	Input    map[string]any
 	// Decision is the verdict document as canonical JSON.
 	Decision []byte
@@ -117,8 +122,10 @@ func (c *Checker) Prepare(m *manifest.Manifest) (*Report, error) {
 	}
 	r.Chain = chain
 	var faults manifest.Problems
-	r.Evidence, faults = inspect(m)
-	problems = append(problems, faults...)
+	r.Evidence, r.Refused, faults = inspect(m)
+	if !c.Options.TakeRefused || len(r.Refused) < len(faults) {
+		problems = append(problems, faults...)
+	}
 	if len(problems) > 0 {
 		return nil, problems.Sorted()
 	}
@@ -152,18 +159,18 @@ func (c *Checker) hold(m *manifest.Manifest) string {
 	return rulebook.HoldPoints[min(next, len(rulebook.HoldPoints)-1)]
 }
 
-// inspect looks at the file of every evidence item.
-func inspect(m *manifest.Manifest) (map[string]evidence.File, manifest.Problems) {
+// inspect looks at the file of every evidence item. A file that may not be read
+// is told as a problem and in refused, where it counts as missing.
+func inspect(m *manifest.Manifest) (files map[string]evidence.File, refused map[string]string, problems manifest.Problems) {
 	list := m.Node("evidence")
 	if list == nil || len(list.Items) == 0 {
-		return nil, nil
+		return nil, nil, nil
 	}
 	sums, err := evidence.ReadSums(sumFile(m))
 	if err != nil {
-		return nil, sumProblems(m, err)
+		return nil, nil, sumProblems(m, err)
 	}
-	files := make(map[string]evidence.File, len(list.Items))
-	var problems manifest.Problems
+	files, refused = make(map[string]evidence.File, len(list.Items)), map[string]string{}
 	for _, item := range list.Items {
 		path := item.Field("file")
 		if path.Value == nil {
@@ -172,11 +179,11 @@ func inspect(m *manifest.Manifest) (map[string]evidence.File, manifest.Problems)
 		file, err := evidence.Inspect(m.Dir, path.Value.Text, sums)
 		if err != nil {
 			problems = append(problems, m.ProblemAt(path.Path, "%v", err))
-			continue
+			file, refused[item.ID] = evidence.File{Path: path.Value.Text, State: evidence.Missing}, err.Error()
 		}
 		files[item.ID] = file
 	}
-	return files, problems
+	return files, refused, problems
 }
 
 // sumProblems words the faults of a side file, one line each.

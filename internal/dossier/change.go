@@ -2,6 +2,7 @@ package dossier
 
 import (
 	"fmt"
+	"strings"
 
 	"trialfit/internal/manifest"
 )
@@ -13,7 +14,7 @@ var compared = []string{
 	"rated_power", "rated_speed", "peak_torque", "torque_speed", "governed_speed", "mass", "date",
 }
 
-// kept says what else of the drive line is in the vehicle now.
+// driveLine says what else of the drive line is in the vehicle now.
 var driveLine = []string{
 	"transmission.family", "transmission.type", "transfer_case.family", "axles.front.ratio", "axles.rear.ratio",
 	"exhaust.muffler", "fuel.tank_capacity", "hydraulics.brakes.assist", "vacuum.source",
@@ -22,11 +23,14 @@ var driveLine = []string{
 // change says what was taken out, put in and altered.
 func (a *author) change() []Block {
 	blocks := []Block{a.engines()}
-	if facts := a.optional(driveLine...); facts != nil {
-		for i, path := range driveLineGiven(a) {
-			facts[i].Label = capital(a.name(path))
+	var line Facts
+	for _, path := range driveLine {
+		if a.given(path) {
+			line = append(line, Fact{capital(a.name(path)), a.fact(path).Value})
 		}
-		blocks = append(blocks, facts)
+	}
+	if line != nil {
+		blocks = append(blocks, line)
 	}
 	for _, t := range []Table{a.emission(), a.weights(), a.frame(), a.parts()} {
 		if len(t.Rows) > 0 {
@@ -34,16 +38,6 @@ func (a *author) change() []Block {
 		}
 	}
 	return blocks
-}
-
-func driveLineGiven(a *author) []string {
-	var given []string
-	for _, path := range driveLine {
-		if a.given(path) {
-			given = append(given, path)
-		}
-	}
-	return given
 }
 
 func (a *author) engines() Table {
@@ -147,11 +141,5 @@ func (a *author) cellOf(item *manifest.Node, field string) Cell {
 	return cell(say(a.text(f)))
 }
 
-func capital(s string) string {
-	for i := range s {
-		if i > 0 {
-			return string([]byte(s[:i])) + s[i:]
-		}
-	}
-	return s
-}
+// capital begins a label.
+func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }

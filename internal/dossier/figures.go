@@ -8,7 +8,6 @@ import (
 	"trialfit/internal/input"
 	"trialfit/internal/manifest"
 	"trialfit/internal/quantity"
-	"trialfit/internal/report"
 	"trialfit/internal/report/figuresheet"
 	"trialfit/internal/report/pictures"
 	"trialfit/internal/schema"
@@ -181,6 +180,3 @@ func source(f *figures.Figure) Cell {
 	}
 	return cell(say(text))
 }
-
-// reportFound is what was found, as every report words it.
-func reportFound(i verdict.Item) string { return report.Found(i) }

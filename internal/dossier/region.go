@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"trialfit/internal/input"
+	"trialfit/internal/report"
 	"trialfit/internal/report/counter"
 	"trialfit/internal/report/wording"
 	"trialfit/internal/rulebook"
@@ -81,7 +82,7 @@ func (a *author) state(i verdict.Item) Cell {
 // found is what was found, with the value in the region's units too.
 func (a *author) found(i verdict.Item) Cell {
 	f := i.Finding
-	line := a.plain(reportFound(i))
+	line := a.plain(report.Found(i))
 	if f.Value.Numeric() {
 		line += a.besideShown(f.Value, line)
 	}

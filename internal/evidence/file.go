@@ -98,14 +98,7 @@ func openRoot(dir string) (*os.Root, error) {
 // examine digests one file. The state is Missing or still empty.
 func examine(root *os.Root, written, clean string) (File, error) {
 	file := File{Path: written}
-	refuse := func(found, do string) (File, error) {
-		return File{}, &PathError{Path: written, Found: found, Do: do}
-	}
-	name, err := filepath.Localize(clean)
-	if err != nil {
-		return refuse("can't be a file name on this system", "rename the file")
-	}
-	info, err := walk(root, written, clean)
+	f, err := open(root, written, clean)
 	if errors.Is(err, fs.ErrNotExist) {
 		file.State = Missing
 		return file, nil
@@ -113,25 +106,10 @@ func examine(root *os.Root, written, clean string) (File, error) {
 	if err != nil {
 		return File{}, err
 	}
-	switch {
-	case info.IsDir():
-		return refuse("names a folder", "name a file in it")
-	case !info.Mode().IsRegular():
-		// Opening a pipe would wait for a writer.
-		return refuse("names a device, pipe or socket", "name an ordinary file")
-	}
-	f, err := root.Open(name)
-	if err != nil {
-		return File{}, unreadable(written, err)
-	}
 	defer f.Close()
-	// Between the walk and here someone may have put a link in its place.
 	opened, err := f.Stat()
 	if err != nil {
 		return File{}, unreadable(written, err)
-	}
-	if !os.SameFile(info, opened) {
-		return refuse("was replaced while it was examined", "run again when nothing writes there")
 	}
 	if opened.Size() > MaxBytes {
 		return tooLarge(written, opened.Size())

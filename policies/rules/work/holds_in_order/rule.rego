@@ -25,16 +25,24 @@ package rules.work.holds_in_order
 
 import data.lib.judge
 
-applies := judge.when_listed("build.build.holds")
+applies := judge.negate(judge.when("build.build.hold", {"none"}))
 
-_next := {
-	["build.build.holds.plan.date", "build.build.holds.strip.date"],
-	["build.build.holds.strip.date", "build.build.holds.mockup.date"],
-	["build.build.holds.mockup.date", "build.build.holds.install.date"],
-	["build.build.holds.install.date", "build.build.holds.first-start.date"],
-	["build.build.holds.first-start.date", "build.build.holds.road-test.date"],
-	["build.build.holds.road-test.date", "build.build.holds.inspection.date"],
-	["build.build.holds.inspection.date", "build.build.holds.handover.date"],
+_pairs := {
+	"strip": ["build.build.holds.plan.date", "build.build.holds.strip.date"],
+	"mockup": ["build.build.holds.strip.date", "build.build.holds.mockup.date"],
+	"install": ["build.build.holds.mockup.date", "build.build.holds.install.date"],
+	"first-start": ["build.build.holds.install.date", "build.build.holds.first-start.date"],
+	"road-test": ["build.build.holds.first-start.date", "build.build.holds.road-test.date"],
+	"inspection": ["build.build.holds.road-test.date", "build.build.holds.inspection.date"],
+	"handover": ["build.build.holds.inspection.date", "build.build.holds.handover.date"],
 }
 
-findings contains judge.because("too-early", judge.not_after(first, second, "handover")) if some [first, second] in _next
+findings contains judge.because("too-early", judge.not_after(first, second, "strip")) if {
+	some hold, [first, second] in _pairs
+	hold in judge.passed
+}
+
+findings contains judge.unasked(second) if {
+	some hold, [_, second] in _pairs
+	not hold in judge.passed
+}
