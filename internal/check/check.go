@@ -48,7 +48,7 @@ type Report struct {
 	Evidence map[string]evidence.File
 	// Refused says of evidence files that may not be read why, by evidence id.
 	Refused map[string]string
-	Input    map[string]any
+	Input   map[string]any
 	// Decision is the verdict document as canonical JSON.
 	Decision []byte
 	Verdict  *verdict.Verdict

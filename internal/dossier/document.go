@@ -21,12 +21,24 @@ type Document struct {
 	// Draft is the mark of every page of a document that is not final, else "".
 	Draft string
 	// Paper is a4 or letter.
-	Paper    string
+	Paper string
 	// Lead stands under the title, before the first section.
 	Lead     []Block
 	Sections []Section
 	// Files travel inside the document.
 	Files []File
+	// Words are those that a renderer adds.
+	Words Words
+}
+
+// Words are what a renderer says by itself, in the document's language.
+type Words struct {
+	Contents, Attached string
+	// Page is a format of two numbers: this page, and how many there are.
+	Page string
+	// Unprinted is a title, UnprintedCount a format of one number: how many
+	// characters a font lacks.
+	Unprinted, UnprintedCount string
 }
 
 // Section is a chapter with a name for links to it.

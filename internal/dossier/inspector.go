@@ -60,6 +60,7 @@ func (a *author) document(title string) (*Document, error) {
 			{name + ".build.yaml", "application/yaml", attachedManifest, a.m.Data},
 			{name + ".report.json", "application/json", attachedReport, full.Bytes()},
 		},
+		Words: Words{titleContents, titleAttached, pageOf, titleUnprinted, unprintedCounts},
 	}, nil
 }
 

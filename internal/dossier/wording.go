@@ -39,6 +39,7 @@ const (
 	titleFindings   = "For the authority to fill in"
 	titleContents   = "Contents"
 	titleAttached   = "Attached files"
+	pageOf          = "%d of %d"
 	titleUnprinted  = "Characters not shown"
 	unprintedCounts = "The font of this file lacks %d of the characters used; each stands as �. The attached manifest holds them."
 )

@@ -15,8 +15,9 @@
 #   hold: inspection
 #   basis: regulation
 #   source: >-
-#     NAC 445B.7665(1) and (2), read in a copy, by SAE J1667; that heavy-duty begins at
-#     8,500 lb is from a release of the Department of Motor Vehicles of 2002
+#     NAC 445B.7665(1) and (2), read in a copy of about 2015, by SAE J1667; that
+#     heavy-duty begins at 8,500 lb is from a release of the Department of Motor
+#     Vehicles of 2002
 #   needs_basis:
 #     inspection: documented with evidence
 #   outcomes:

@@ -3,11 +3,15 @@
 # description: >-
 #   The fact sheet allows a different engine where the finished vehicle equals, in every
 #   emission-related part, a certified configuration as new as the chassis or newer, or
-#   where there is a documented reasonable basis that emissions are no worse. An engine of
-#   the same family is a replacement: same_design.
+#   where there is a documented reasonable basis that emissions are no worse. Where a
+#   state's own text is silent on engine changes, the agency's letter of 1996 starts from
+#   the same presumption: a newer engine is needed, and not enough. An engine of the same
+#   family is a replacement: same_design.
 # related_resources:
 # - ref: http://www.off-road.com/trucks-4x4/tech/engine-switching-fact-sheet-20126.html
 #   description: copy of the EPA engine switching fact sheet, part A read on 2026-11-25
+# - ref: http://www.off-road.com/trucks-4x4/tech/united-18320.html
+#   description: copy of the EPA letter of 30 April 1996 on engine changes
 # custom:
 #   level: note
 #   hold: plan

@@ -1,0 +1,95 @@
+package paper
+
+import (
+	"unicode/utf8"
+
+	"codeberg.org/go-fonts/dejavu/dejavusanscondensed"
+	"codeberg.org/go-fonts/dejavu/dejavusanscondensedbold"
+	"codeberg.org/go-fonts/dejavu/dejavusansmono"
+	"codeberg.org/go-pdf/fpdf"
+	"golang.org/x/image/font/sfnt"
+)
+
+// style chooses a font.
+type style struct{ strong, code bool }
+
+// The fonts are DejaVu 2.37, free to embed under the Bitstream Vera licence,
+// which comes with their module.
+const family = "dejavu"
+
+var faces = map[style]struct {
+	letter string
+	data   []byte
+}{
+	{}:             {"", dejavusanscondensed.TTF},
+	{strong: true}: {"B", dejavusanscondensedbold.TTF},
+	{code: true}:   {"I", dejavusansmono.TTF}, // fpdf tells faces of a family apart by B and I
+}
+
+// fonts measures text and knows which characters can be drawn.
+type fonts struct {
+	pdf    *fpdf.Fpdf
+	glyphs map[style]*sfnt.Font
+	buffer sfnt.Buffer
+	// widths of words at 1 pt, in mm.
+	widths map[style]map[string]float64
+	lacks  map[rune]bool
+	known  map[style]map[rune]bool
+}
+
+func loadFonts(pdf *fpdf.Fpdf) (*fonts, error) {
+	f := &fonts{
+		pdf: pdf, glyphs: map[style]*sfnt.Font{}, lacks: map[rune]bool{},
+		widths: map[style]map[string]float64{}, known: map[style]map[rune]bool{},
+	}
+	for s, face := range faces {
+		pdf.AddUTF8FontFromBytes(family, face.letter, face.data)
+		font, err := sfnt.Parse(face.data)
+		if err != nil {
+			return nil, err
+		}
+		f.glyphs[s], f.widths[s], f.known[s] = font, map[string]float64{}, map[rune]bool{}
+	}
+	return f, pdf.Error()
+}
+
+func (f *fonts) use(s style, size float64) { f.pdf.SetFont(family, faces[s].letter, size) }
+
+// width is that of a text in mm.
+func (f *fonts) width(text string, s style, size float64) float64 {
+	w, known := f.widths[s][text]
+	if !known {
+		const measured = 100.0
+		f.use(s, measured)
+		w = f.pdf.GetStringWidth(text) / measured
+		f.widths[s][text] = w
+	}
+	return w * size
+}
+
+// drawable puts U+FFFD in the place of characters that a font lacks, or that a
+// PDF of this kind can't hold.
+func (f *fonts) drawable(text string, s style) string {
+	clean := make([]byte, 0, len(text))
+	for _, r := range text {
+		if !f.has(r, s) {
+			f.lacks[r] = true
+			r = utf8.RuneError
+		}
+		clean = utf8.AppendRune(clean, r)
+	}
+	return string(clean)
+}
+
+func (f *fonts) has(r rune, s style) bool {
+	has, known := f.known[s][r]
+	if !known {
+		index, err := f.glyphs[s].GlyphIndex(&f.buffer, r)
+		has = r <= 0xFFFF && err == nil && index != 0
+		f.known[s][r] = has
+	}
+	return has
+}
+
+// lost is how many different characters were put aside.
+func (f *fonts) lost() int { return len(f.lacks) }
