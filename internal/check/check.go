@@ -65,7 +65,7 @@ func New(o Options, packs ...string) (*Checker, error) {
 	return &Checker{
 		Book:    book,
 		Figures: all,
-		Loader:  &manifest.Loader{Validator: book.Form, Spread: book.Spread},
+		Loader:  &manifest.Loader{Validator: book.Form, Spread: book.Spread, TakePaths: o.TakeRefused},
 		Options: o,
 	}, nil
 }

@@ -67,7 +67,7 @@ func newRoot() *cobra.Command {
 		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 	}
 	root.PersistentFlags().StringArrayVar(&a.packs, "pack", nil, "folder of a local pack of rules; repeatable")
-	root.AddCommand(a.checkCommand(), a.dossierCommand(), a.figuresCommand(), a.rulesCommand(), a.startCommand())
+	root.AddCommand(a.checkCommand(), a.dossierCommand(), a.figuresCommand(), a.rulesCommand(), a.startCommand(), a.prebuyCommand())
 	return root
 }
 

@@ -24,9 +24,15 @@ type dossierFlags struct {
 	out, reader string
 }
 
-// readers are those a dossier is written for, each with its document.
-var readers = map[string]func(report.Build, *rulebook.Book) (*dossier.Document, error){
-	"inspector": dossier.Inspector, "owner": dossier.Owner,
+// reader is whom a dossier is for.
+type reader struct {
+	write func(report.Build, *rulebook.Book) (*dossier.Document, error)
+	hold  string // at which it is final
+}
+
+var readers = map[string]reader{
+	"inspector": {dossier.Inspector, dossier.AtInspection},
+	"owner":     {dossier.Owner, dossier.AtHandover},
 }
 
 // papers are the forms of a dossier by the end of the file's name.
@@ -42,8 +48,8 @@ changed, what the region asks for and how it stands, figures with their limits,
 readings, papers, what is open, and room for findings. It is judged at
 inspection, and marked as a draft on every page unless it passes there.
 
---for owner writes the hand-over book instead: service parts, fluids, torques to
-check again, fuses, gauges, limits, cautions.
+--for owner writes the hand-over book instead, judged at handover: service
+parts, fluids, torques to check again, fuses, gauges, limits, cautions.
 
 --out chooses the form by its name; a folder gets both. Paper and units are
 those of the region. Evidence that can't be shown is told and stops nothing.
@@ -53,7 +59,7 @@ Exit status: 0 written, a draft too; 2 it could not be written.`,
 		RunE:    func(cmd *cobra.Command, args []string) error { return a.dossier(cmd, args, f) },
 	}
 	f.registerWhen(cmd)
-	cmd.Flags().Lookup("hold").Usage = "judge at this hold point instead of inspection"
+	cmd.Flags().Lookup("hold").Usage = "judge at this hold point instead of inspection, or handover for the owner"
 	cmd.Flags().Lookup("region").Usage = "judge for this region instead of the one in the manifest"
 	cmd.Flags().StringVar(&f.out, "out", "", "file to write, .pdf or .html, or a folder for both")
 	cmd.Flags().StringVar(&f.reader, "for", "inspector", "who reads it: inspector or owner")
@@ -62,7 +68,7 @@ Exit status: 0 written, a draft too; 2 it could not be written.`,
 }
 
 func (a *app) dossier(cmd *cobra.Command, args []string, f dossierFlags) error {
-	write, known := readers[f.reader]
+	reader, known := readers[f.reader]
 	switch {
 	case len(args) != 1:
 		return fmt.Errorf("a dossier is that of one build: %d were named", len(args))
@@ -75,7 +81,7 @@ func (a *app) dossier(cmd *cobra.Command, args []string, f dossierFlags) error {
 		return fmt.Errorf("--region %q names more than one: a dossier is for one", f.region)
 	}
 	if f.hold == "" {
-		f.hold = "inspection"
+		f.hold = reader.hold
 	}
 	options, err := f.options()
 	if err != nil {
@@ -103,7 +109,7 @@ func (a *app) dossier(cmd *cobra.Command, args []string, f dossierFlags) error {
 	if err != nil {
 		return err
 	}
-	d, err := write(b, c.Book)
+	d, err := reader.write(b, c.Book)
 	if err != nil {
 		return err
 	}

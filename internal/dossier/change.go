@@ -16,23 +16,17 @@ var compared = []string{
 
 // driveLine says what else of the drive line is in the vehicle now.
 var driveLine = []string{
-	"transmission.family", "transmission.type", "transfer_case.family", "axles.front.ratio", "axles.rear.ratio",
+	"transmission.family", "transmission.type", "transmission.mass", "transfer_case.family", "axles.front.ratio", "axles.rear.ratio",
 	"exhaust.muffler", "fuel.tank_capacity", "hydraulics.brakes.assist", "vacuum.source",
 }
 
 // change says what was taken out, put in and altered.
 func (a *author) change() []Block {
 	blocks := []Block{a.engines()}
-	var line Facts
-	for _, path := range driveLine {
-		if a.given(path) {
-			line = append(line, Fact{capital(a.name(path)), a.fact(path).Value})
-		}
-	}
-	if line != nil {
+	if line := a.labelled(a.known(driveLine...)...); line != nil {
 		blocks = append(blocks, line)
 	}
-	for _, t := range []Table{a.emission(), a.weights(), a.frame(), a.parts()} {
+	for _, t := range []Table{a.emission(), a.weights(), a.frame(), a.hot(), a.parts(), a.before(), a.workDone()} {
 		if len(t.Rows) > 0 {
 			blocks = append(blocks, t)
 		}
@@ -47,7 +41,7 @@ func (a *author) engines() Table {
 		if fresh == nil || old == nil && fresh.Value == nil {
 			continue
 		}
-		was := Text{}
+		was := say(notRecorded)
 		if old != nil {
 			was = a.value(old)
 		}
@@ -79,11 +73,11 @@ func (a *author) emission() Table {
 }
 
 func (a *author) weights() Table {
-	t := Table{Caption: captionWeights, Head: []string{colWhat, colChange, colMass, colPlace}, Shares: []float64{5, 2, 3, 3}}
-	for _, list := range []struct{ path, words string }{{"masses.added", added}, {"masses.removed", removed}} {
+	t := Table{Caption: captionWeights, Head: []string{colWhat, colChange, colDate, colMass, colPlace}, Shares: []float64{5, 3, 2, 3, 3}}
+	for _, list := range []struct{ path, words string }{{"masses.added", added}, {"masses.removed", removed}, {"masses.carried", carried}} {
 		for _, item := range a.items(list.path) {
 			t.Rows = append(t.Rows, Row{Cells: []Cell{
-				a.cellOf(item, "what"), cell(say(list.words)), cell(a.value(item.Field("mass"))), cell(a.value(item.Field("x"))),
+				a.cellOf(item, "what"), cell(say(list.words)), a.cellOf(item, "date"), cell(a.value(item.Field("mass"))), cell(a.value(item.Field("x"))),
 			}})
 		}
 	}
@@ -121,6 +115,33 @@ func (a *author) frame() Table {
 	return t
 }
 
+// hot are the parts that heat, and what they could harm.
+func (a *author) hot() Table {
+	t := Table{Caption: captionHot, Head: []string{colHot, colNear, colDistance, colShielded}, Shares: []float64{4, 4, 3, 2}}
+	for _, n := range a.items("bay.neighbours") {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{
+			a.cellOf(n, "hot"), a.cellOf(n, "sensitive"), cell(a.value(n.Field("distance"))), a.cellOf(n, "shielded"),
+		}})
+	}
+	return t
+}
+
+// before is what was wrong, and what was photographed, before the change.
+func (a *author) before() Table {
+	t := Table{Caption: captionBefore, Head: []string{colWhat, colDetail, colDate}, Shares: []float64{5, 5, 2}}
+	for _, f := range a.items("baseline.faults") {
+		work := Cell{}
+		if w := a.m.Node("work." + f.Word("work")); w != nil {
+			work = cell(say(fmt.Sprintf(seenTo, a.cellOf(w, "what")[0].String())))
+		}
+		t.Rows = append(t.Rows, Row{Cells: []Cell{cell(say(fmt.Sprintf(fault, a.text(f.Field("what"))))), work, nil}})
+	}
+	for _, p := range a.items("baseline.photographs") {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{cell(say(fmt.Sprintf(photographed, a.text(p.Field("what"))))), nil, a.cellOf(p, "date")}})
+	}
+	return t
+}
+
 func (a *author) parts() Table {
 	t := Table{Caption: captionParts, Head: []string{colWhat, colSource, colState}, Shares: []float64{5, 5, 2}}
 	for _, p := range a.items("parts") {
@@ -132,7 +153,7 @@ func (a *author) parts() Table {
 // cellOf is the bare value of a field; of "what" the id where it is not given.
 func (a *author) cellOf(item *manifest.Node, field string) Cell {
 	f := item.Field(field)
-	if field == "what" && (f == nil || f.Value == nil) {
+	if field == "id" || field == "what" && (f == nil || f.Value == nil) {
 		return cell(say(spaced(item.ID)))
 	}
 	if f == nil {
@@ -143,3 +164,14 @@ func (a *author) cellOf(item *manifest.Node, field string) Cell {
 
 // capital begins a label.
 func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// workDone says who did what, and when.
+func (a *author) workDone() Table {
+	t := Table{Caption: captionWorkDone, Head: []string{colWhat, colPerson, colDate}, Shares: []float64{7, 3, 2}}
+	for _, w := range a.items("work") {
+		if w.Word("done") != "" {
+			t.Rows = append(t.Rows, Row{Cells: []Cell{a.cellOf(w, "what"), a.cellOf(w, "by"), a.cellOf(w, "done")}})
+		}
+	}
+	return t
+}

@@ -5,6 +5,7 @@ import (
 
 	"trialfit/internal/evidence"
 	"trialfit/internal/manifest"
+	"trialfit/internal/schema"
 )
 
 var states = map[evidence.State]string{
@@ -47,7 +48,7 @@ func (a *author) paper(e *manifest.Node) Cell {
 func (a *author) shown(e *manifest.Node) Cell {
 	var c Cell
 	for _, s := range e.Field("shows").Items {
-		c = append(c, say(fmt.Sprintf(shows, a.name(s.Word("path")), a.text(s.Field("value")))))
+		c = append(c, say(fmt.Sprintf(shows, a.name(s.Word("path")), a.said(s))))
 	}
 	if q := e.Word("answers"); q != "" {
 		c = append(c, say(a.name(q)))
@@ -86,4 +87,13 @@ func (a *author) file(e *manifest.Node) Cell {
 		c = append(c, say(statePointer))
 	}
 	return c
+}
+
+// said is the value that a paper shows, in the words of the value it is of.
+func (a *author) said(shown *manifest.Node) string {
+	text := a.text(shown.Field("value"))
+	if of := a.m.Node(shown.Word("path")); of != nil && of.Shape.Leaf == schema.LeafBoolean {
+		return map[string]string{"true": yes, "false": no}[text]
+	}
+	return text
 }

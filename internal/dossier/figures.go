@@ -94,33 +94,37 @@ func (a *author) figureValue(l figuresheet.Line) Cell {
 
 // needed is the limit as the report words it, and in the region's units.
 func (a *author) needed(i verdict.Item) Cell {
-	line := a.plain(i.Needed)
-	if i.Finding.Limit.Numeric() {
-		line += a.besideShown(i.Finding.Limit, line)
-	}
-	return cell(say(line))
+	return cell(say(a.inBoth(a.plain(i.Needed), i.Finding.Limit)))
 }
 
 func (a *author) margin(i verdict.Item) Cell {
-	line := i.Margin
-	if room, kind, ok := i.Finding.Room(); ok && line != "" {
-		if room < 0 {
-			room = -room
-		}
-		line += a.besideShown(&verdict.Shown{Low: &room, High: &room, Kind: string(kind)}, line)
+	room, kind, ok := i.Finding.Room()
+	if !ok || i.Margin == "" {
+		return cell(say(i.Margin))
 	}
-	return cell(say(line))
+	if room < 0 {
+		room = -room
+	}
+	return cell(say(a.inBoth(i.Margin, &verdict.Shown{Low: &room, High: &room, Kind: string(kind)})))
 }
 
-// besideShown converts what the rules saw, unless the sentence it stands in
-// says it in that unit.
-func (a *author) besideShown(s *verdict.Shown, sentence string) string {
+// inBoth puts a value into the units of the region behind the words for it in
+// a sentence, which are in those of the builder.
+func (a *author) inBoth(sentence string, s *verdict.Shown) string {
+	if !s.Numeric() {
+		return sentence
+	}
 	kind := quantity.Kind(s.Kind)
 	unit := written(sentence, kind)
 	if unit == "" {
-		return ""
+		return sentence
 	}
-	return a.units.beside(*s.Low, *s.High, kind, unit)
+	printed := quantity.Print(*s.Low, *s.High, kind, unit)
+	before, after, found := strings.Cut(sentence, printed)
+	if !found {
+		return sentence
+	}
+	return before + printed + a.units.beside(*s.Low, *s.High, kind, unit) + after
 }
 
 // written is the unit of a kind that a sentence uses first, "" for none.
@@ -143,7 +147,7 @@ func written(sentence string, kind quantity.Kind) string {
 func (a *author) working(l figuresheet.Line) Cell {
 	c := cell(say(fmt.Sprintf(formulaIs, l.Figure.Formula)))
 	if l.Numbers != "" {
-		c = append(c, say(fmt.Sprintf(numbersAre, l.Numbers)))
+		c = append(c, say(a.plain(fmt.Sprintf(numbersAre, l.Numbers))))
 	}
 	var inputs Text
 	for _, leaf := range l.Result.Inputs {
@@ -165,11 +169,6 @@ func (a *author) working(l figuresheet.Line) Cell {
 		c = append(c, inputs)
 	}
 	return c
-}
-
-// shortName is the name of an input, without that of the subject it belongs to.
-func (a *author) shortName(n *manifest.Node, subject string) string {
-	return strings.TrimPrefix(a.name(n.Path), a.name(subject)+", ")
 }
 
 // source names where a formula comes from.

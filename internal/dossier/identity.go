@@ -2,6 +2,7 @@ package dossier
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"trialfit/internal/vin"
@@ -9,12 +10,12 @@ import (
 
 // identity says what vehicle stands there and who answers for it.
 func (a *author) identity() []Block {
-	vehicle := Facts{
+	vehicle := append(a.optional("build.name"), Facts{
 		{labelVehicle, cell(say(strings.TrimSpace(a.orUnknown("chassis.make") + " " + a.orUnknown("chassis.model"))))},
 		a.fact("chassis.model_year"),
 		{labelVIN, cell(a.vin())},
 		{labelDigit, cell(say(a.checkDigit()))},
-	}
+	}...)
 	vehicle = append(vehicle, a.facts("chassis.category", "chassis.odometer")...)
 	vehicle = append(vehicle, a.optional("chassis.built", "chassis.approval_category", "chassis.wheelbase", "chassis.tyres.front_size", "chassis.tyres.rear_size")...)
 	engine := a.facts("engine.family", "engine.number", "engine.model_year", "engine.fuel",
@@ -22,8 +23,13 @@ func (a *author) identity() []Block {
 	engine = append(engine, a.optional("engine.emission_stage", "engine.diagnostics", "engine.history")...)
 	registration := a.facts("registration.region", "registration.use", "registration.first_registered", "registration.title_fuel")
 	registration = append(registration, a.optional("registration.zone", "registration.plate_class", "registration.altitude")...)
+	var options []Block
+	if len(a.items("chassis.engine_options")) > 0 {
+		options = a.listed("chassis.engine_options", captionOptions, "",
+			column{colFamily, "family", 5}, column{colFuel, "fuel", 2}, column{colYear, "model_year", 2})
+	}
 	original := a.facts("chassis.certification.class", "chassis.certification.certified_for", "chassis.certification.diagnostics")
-	return []Block{
+	return slices.Concat([]Block{
 		vehicle,
 		Heading{headRatings},
 		append(a.facts("chassis.ratings.gross", "chassis.ratings.front_axle", "chassis.ratings.rear_axle"),
@@ -31,8 +37,7 @@ func (a *author) identity() []Block {
 		Heading{headEngine}, engine,
 		Heading{headRegistration}, registration,
 		Heading{headOriginal}, original,
-		Heading{headPeople}, a.people(),
-	}
+	}, options, []Block{Heading{headPeople}, a.people()})
 }
 
 // facts are those at some paths, known or not.
@@ -46,13 +51,7 @@ func (a *author) facts(paths ...string) Facts {
 
 // optional are those that are given.
 func (a *author) optional(paths ...string) Facts {
-	var facts Facts
-	for _, path := range paths {
-		if a.given(path) {
-			facts = append(facts, a.fact(path))
-		}
-	}
-	return facts
+	return a.facts(a.known(paths...)...)
 }
 
 func (a *author) orUnknown(path string) string {

@@ -5,6 +5,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"slices"
 	"strings"
 
 	"trialfit/internal/report"
@@ -13,15 +14,19 @@ import (
 	"trialfit/internal/verdict"
 )
 
-// atInspection is the hold point before the authority.
-const atInspection = "inspection"
+// The hold points that the documents are for: before the authority, and before
+// the owner.
+const (
+	AtInspection = "inspection"
+	AtHandover   = "handover"
+)
 
 // Inspector writes the dossier of a judged build for the authority. The error
 // is one of writing the report that is attached.
 func Inspector(b report.Build, book *rulebook.Book) (*Document, error) {
 	a := newAuthor(b, book)
 	a.albums = a.album()
-	d, err := a.document(inspectorTitle)
+	d, err := a.document(inspectorTitle, AtInspection)
 	if err != nil {
 		return nil, err
 	}
@@ -44,8 +49,8 @@ func (d *Document) add(id, title string, blocks []Block) {
 	d.Sections = append(d.Sections, Section{ID: id, Title: title, Blocks: blocks})
 }
 
-// document is one without sections.
-func (a *author) document(title string) (*Document, error) {
+// document is one without sections, final once its hold point is passed.
+func (a *author) document(title, final string) (*Document, error) {
 	sum := sha256.Sum256(a.m.Data)
 	name := report.Plain(a.m.Name())
 	var full bytes.Buffer
@@ -55,7 +60,7 @@ func (a *author) document(title string) (*Document, error) {
 	v := a.Report.Verdict
 	return &Document{
 		Language: language, Title: title, Build: name, Hold: v.Hold, Today: v.Today,
-		Digest: hex.EncodeToString(sum[:]), Draft: a.draft(), Paper: paperOf(a.Report.Chain),
+		Digest: hex.EncodeToString(sum[:]), Draft: a.draft(final), Paper: paperOf(a.Report.Chain),
 		Files: []File{
 			{name + ".build.yaml", "application/yaml", attachedManifest, a.m.Data},
 			{name + ".report.json", "application/json", attachedReport, full.Bytes()},
@@ -64,14 +69,16 @@ func (a *author) document(title string) (*Document, error) {
 	}, nil
 }
 
-// draft is the mark of a build that does not stand before the authority, ready.
-func (a *author) draft() string {
+// draft is the mark of a build that has not passed the hold point that a
+// document is for.
+func (a *author) draft(final string) string {
 	v := a.Report.Verdict
+	place := func(hold string) int { return slices.Index(rulebook.HoldPoints, hold) }
 	switch {
 	case v.Verdict != verdict.Pass:
-		return draftFailed
-	case v.Hold != atInspection:
-		return fmt.Sprintf(draftEarly, v.Hold)
+		return fmt.Sprintf(draftFailed, final)
+	case place(v.Hold) < place(final):
+		return fmt.Sprintf(draftEarly, v.Hold, final)
 	}
 	return ""
 }
@@ -113,26 +120,13 @@ func (a *author) outcome() string {
 		}
 		return line
 	}
-	due, blocking := 0, len(v.Blocking)
-	for _, r := range v.Rules {
-		if r.Due && (r.Level == "must" || r.Level == "should" && contains(v.Blocking, r.Level)) {
+	due := 0
+	for id, r := range v.Rules {
+		if r.Due && (r.Level == "must" || slices.Contains(v.Blocking, id)) {
 			due++
 		}
 	}
-	words := countMany
-	if blocking == 1 {
-		return fmt.Sprintf(verdictFail, v.Hold, fmt.Sprintf(countOne, due))
-	}
-	return fmt.Sprintf(verdictFail, v.Hold, fmt.Sprintf(words, blocking, due))
-}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
+	return fmt.Sprintf(verdictFail, v.Hold, len(v.Blocking), due)
 }
 
 func (a *author) openCounts() Text {

@@ -1,6 +1,7 @@
 package dossier
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
@@ -66,25 +67,42 @@ func (a *author) name(path string) string {
 	}
 	var parts []string
 	at := a.m.Root
-	for step := range strings.SplitSeq(path, ".") {
-		if at = at.Find(step); at == nil {
-			return path
+	for step := range strings.SplitSeq(strings.TrimPrefix(path, "build."), ".") {
+		if at != nil {
+			at = at.Find(step)
 		}
-		if at.ID != "" {
-			parts = append(parts, at.ID)
-		} else {
+		switch {
+		case step == "*":
+			continue
+		case at == nil && parts == nil:
+			return path
+		case at == nil || at.ID != "":
+			parts = append(parts, spaced(step))
+		default:
 			parts = append(parts, at.Shape.Noun())
 		}
 	}
 	return strings.Join(parts, ", ")
 }
 
-var dotted = regexp.MustCompile(`[a-z_]+(?:\.[A-Za-z0-9_-]*[A-Za-z0-9])+`)
+// shortName is the name of an input of a figure, without what goes without
+// saying: the list item it belongs to by name, else the last two places.
+func (a *author) shortName(n *manifest.Node, subject string) string {
+	if rest, ok := strings.CutPrefix(n.Path, subject+"."); ok && subject != "build" {
+		parts := strings.Split(a.name(n.Path), ", ")
+		return strings.Join(parts[len(parts)-strings.Count(rest, ".")-1:], ", ")
+	}
+	parts := strings.Split(a.name(n.Path), ", ")
+	return strings.Join(parts[max(0, len(parts)-2):], ", ")
+}
+
+var dotted = regexp.MustCompile(`[a-z_]+(?:\.(?:\*|[A-Za-z0-9_-]*[A-Za-z0-9]))+`)
 
 // plain puts names in the place of the manifest paths in a sentence.
 func (a *author) plain(sentence string) string {
 	return dotted.ReplaceAllStringFunc(sentence, func(path string) string {
-		if strings.HasPrefix(path, "figures.") || a.m.Node(path) != nil {
+		top, _, _ := strings.Cut(path, ".")
+		if top == "figures" || a.m.Node(top) != nil {
 			return "“" + a.name(path) + "”"
 		}
 		return path
@@ -121,6 +139,35 @@ func (a *author) fact(path string) Fact {
 	return Fact{Label: n.Shape.Title, Value: cell(a.value(n))}
 }
 
+// labelled are facts whose labels speak for themselves: a title of one word
+// carries that of its place. What is not known is said too.
+func (a *author) labelled(paths ...string) Facts {
+	var facts Facts
+	for _, path := range paths {
+		n := a.m.Node(path)
+		if n == nil {
+			continue
+		}
+		f := a.fact(path)
+		if !strings.Contains(n.Shape.Title, " ") {
+			f.Label = capital(a.shortName(n, "build"))
+		}
+		facts = append(facts, f)
+	}
+	return facts
+}
+
+// known leaves out the paths at which nothing is given.
+func (a *author) known(paths ...string) []string {
+	var out []string
+	for _, path := range paths {
+		if a.given(path) {
+			out = append(out, path)
+		}
+	}
+	return out
+}
+
 // given is whether a value stands at a path.
 func (a *author) given(path string) bool {
 	n := a.m.Node(path)
@@ -133,8 +180,8 @@ func (a *author) value(n *manifest.Node) Text {
 	if n == nil || n.Value == nil {
 		return t
 	}
-	if n.Value.Basis != "" {
-		t = t.and(say(", " + n.Value.Basis))
+	if b := n.Value.Basis; b != "" && (n.Value.Numeric || b != manifest.DefaultBasis) {
+		t = t.and(say(", " + b))
 	}
 	if papers := a.papers(n.Value.Evidence...); papers != nil {
 		t = t.and(say(", "), papers)
@@ -145,10 +192,14 @@ func (a *author) value(n *manifest.Node) Text {
 // text is the bare value of a node.
 func (a *author) text(n *manifest.Node) string {
 	switch {
-	case n == nil || n.State == manifest.Missing || n.State == manifest.Given && n.Value == nil:
+	case n == nil || n.State == manifest.Missing:
 		return notKnown
 	case n.State == manifest.None:
 		return none
+	case n.Shape.Type == schema.List && n.ID == "":
+		return fmt.Sprintf(listed, len(n.Items))
+	case n.Value == nil:
+		return notKnown
 	}
 	v := n.Value
 	switch {

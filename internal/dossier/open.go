@@ -85,18 +85,21 @@ func (a *author) workToDo() []Text {
 	for _, w := range a.items("work") {
 		if w.Word("done") == "" {
 			what := a.cellOf(w, "what")
-			list = append(list, what[0].and(say(", "+fmt.Sprintf(closeBy, a.text(w.Field("close_by"))))))
+			line := what[0].and(say(", " + fmt.Sprintf(closeBy, a.text(w.Field("close_by")))))
+			if by := w.Word("by"); by != "" {
+				line = line.and(say(", " + by))
+			}
+			list = append(list, line)
 		}
 	}
 	return list
 }
 
-// idle tells of waivers that did nothing, without their place in a file that
-// the reader does not have.
+// idle tells of waivers that did nothing.
 func (a *author) idle() []Text {
 	var list []Text
-	for _, line := range a.IdleWaivers() {
-		list = append(list, say(line))
+	for _, i := range a.Idle() {
+		list = append(list, say(fmt.Sprintf(waiverIdle, i.Waiver.ID, a.name(i.Rule), i.Why, a.text(i.Waiver.Field("reason")), a.text(i.Waiver.Field("by")))))
 	}
 	return list
 }

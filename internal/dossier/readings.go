@@ -34,12 +34,10 @@ func (a *author) readings() []Block {
 	} else {
 		blocks = append(blocks, Paragraph{Text: say(noReading)})
 	}
-	var tests Facts
-	for _, path := range proved {
-		if a.given(path) {
-			tests = append(tests, Fact{capital(a.name(path)), a.fact(path).Value})
-		}
+	if len(a.items("road_test.leaks")) > 0 {
+		blocks = append(blocks, a.listed("road_test.leaks", captionLeaks, "", column{colWhere, "where", 7}, column{colStopped, "stopped", 3})...)
 	}
+	tests := a.labelled(a.known(proved...)...)
 	if tests == nil {
 		return append(blocks, Paragraph{Text: say(noTest)})
 	}

@@ -81,12 +81,7 @@ func (a *author) state(i verdict.Item) Cell {
 
 // found is what was found, with the value in the region's units too.
 func (a *author) found(i verdict.Item) Cell {
-	f := i.Finding
-	line := a.plain(report.Found(i))
-	if f.Value.Numeric() {
-		line += a.besideShown(f.Value, line)
-	}
-	return cell(say(line))
+	return cell(say(a.inBoth(a.plain(report.Found(i)), i.Finding.Value)))
 }
 
 // papersOf are the papers that support a finding: those the rules name, and
@@ -120,7 +115,7 @@ func (a *author) questions() []Block {
 	if len(asked) == 0 {
 		return []Block{Paragraph{Text: say(noQuestion)}}
 	}
-	t := Table{Head: []string{colQuestion, colOffice, colOutcome, colAnswer}, Shares: []float64{7, 4, 2.4, 6}, Caption: titleQuestions}
+	t := Table{Head: []string{colQuestion, colOffice, colOutcome, colAnswer}, Shares: []float64{7, 4, 2.4, 6}}
 	for _, q := range asked {
 		state, rest, _ := strings.Cut(q.State, ": ")
 		answer := Cell{}

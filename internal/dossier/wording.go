@@ -8,6 +8,7 @@ const language = "en"
 // Words for what a manifest says, or does not.
 const (
 	notKnown     = "not known"
+	notRecorded  = "not recorded"
 	none         = "none"
 	yes          = "yes"
 	no           = "no"
@@ -20,8 +21,8 @@ const (
 const (
 	inspectorTitle = "Engine change: summary for inspection"
 	ownerTitle     = "Engine change: hand-over book"
-	draftFailed    = "Draft: not ready for inspection"
-	draftEarly     = "Draft: judged at %s, not at inspection"
+	draftFailed    = "Draft: not ready for %s"
+	draftEarly     = "Draft: judged at %s, not at %s"
 )
 
 // Titles of the inspector's sections.
@@ -54,17 +55,15 @@ const (
 	leadReading = "How to read it"
 
 	verdictPass = "PASS at %s: every requirement that blocks there is met, waived or not applicable"
-	verdictFail = "FAIL at %s: %s that block are not met or unproven"
+	verdictFail = "FAIL at %s: of the requirements that block there, %d of %d are not met or unproven"
 	waiversUsed = ", with %s set aside by waiver"
 
 	nothingOpen  = "nothing that is due"
 	openCounts   = "%d not met, %d unproven, %d waived among what is due; see “" + titleOpen + "”"
-	readingNote  = "Values stand as the builder wrote them, with how they are known (measured, documented, claimed, estimated) and by which paper (E1, E2 … under “" + titleEvidence + "”). A range a..b says that the value lies between a and b. “Unproven” means that a value or a paper is missing, too weak, or too close to the limit."
+	readingNote  = "Values stand as the builder wrote them, with how they are known (measured, documented, claimed, estimated; a word without one is the builder's own) and by which paper (E1, E2 … under “" + titleEvidence + "”). A range a..b says that the value lies between a and b. “Unproven” means that a value or a paper is missing, too weak, or too close to the limit."
 	noRegion     = "none given: nothing about registration was examined"
 	regionNoPack = "%s: no rules for it are at hand, so that nothing about registration was examined"
 	decides      = "%s decides %s"
-	countOne     = "1 of %d requirements"
-	countMany    = "%d of %d requirements"
 )
 
 // The vehicle.
@@ -91,10 +90,26 @@ const (
 // What was changed.
 const (
 	captionEngines  = "Engine, old against new"
-	captionWeights  = "Mass that went on and came off, besides the engine"
+	captionWeights  = "Mass that went on, came off or is carried, besides the engine"
 	captionFrame    = "Frame, welds and openings"
 	captionParts    = "Parts that went in"
 	captionEmission = "Emission equipment"
+	captionBefore   = "Found before the change"
+	captionWorkDone = "Work done"
+	captionHot      = "Hot parts and what lies near them"
+	captionOptions  = "Engines it was sold with"
+	colHot          = "Hot"
+	colNear         = "Near it"
+	colDistance     = "Distance"
+	colShielded     = "Shielded"
+	colFamily       = "Family"
+	colFuel         = "Fuel"
+	colYear         = "Model year"
+	carried         = "carried, for the laden figures"
+	fault           = "fault: %s"
+	photographed    = "photographed: %s"
+	seenTo          = "work item: %s"
+	listed          = "%d listed"
 	colWhat         = "What"
 	colOld          = "Came out"
 	colNew          = "Went in"
@@ -163,6 +178,9 @@ const (
 // Readings, tests and evidence.
 const (
 	captionReadings = "Readings"
+	captionLeaks    = "Found wet after the road test"
+	colWhere        = "Where"
+	colStopped      = "Stopped"
 	captionTests    = "Proved and measured on the vehicle"
 	captionEvidence = "Papers and files"
 	captionPhotos   = "Pictures among the evidence"
@@ -212,6 +230,7 @@ const (
 	colSettles      = "What would settle it"
 	closeBy         = "to be closed by %s"
 	waiverSays      = "%s: %s"
+	waiverIdle      = "%s, on “%s”, %s; its reason: %s; by %s"
 	waiverBy        = "by %s"
 	waiverPaper     = "authority's document: "
 	onSubject       = "on %s"
@@ -235,3 +254,97 @@ const (
 	boxDate     = "Date"
 	boxStamp    = "Signature and stamp"
 )
+
+// Titles of the owner's sections.
+const (
+	titleService = "Service parts"
+	titleFluids  = "Fluids and capacities"
+	titleTorque  = "Torques to check again"
+	titleRunIn   = "Run-in"
+	titleFuses   = "Fuses and relays"
+	titleGauges  = "Gauges and senders"
+	titleUnused  = "Unused wiring"
+	titleBay     = "The engine bay"
+	titleLimits  = "Limits"
+	titleParts   = "Parts that went in"
+	titleLeft    = "Handed over open"
+)
+
+// The owner's tables.
+const (
+	captionService      = "What wears out, with the number to order"
+	captionFluids       = "What is filled in"
+	captionTorque       = "Bolts to torque again"
+	captionBolts        = "Bolts of frame and mounts as tightened"
+	captionFuses        = "Circuits that were added, with their fuses"
+	captionRelays       = "Relays that were added"
+	captionGauges       = "Gauges and warnings"
+	captionSenders      = "Senders, from the port to the thread"
+	captionReached      = "What is reached for service"
+	captionLines        = "Lines near what moves"
+	colReachable        = "Reached"
+	colHeld             = "Clipped on both sides"
+	noZones             = "none, says the builder."
+	noReached           = "none, says the builder."
+	noLines             = "none, says the builder."
+	captionBay          = "What sits where in the engine bay"
+	colZone             = "Where"
+	colOccupant         = "What sits there"
+	captionUnused       = "Connectors that nothing is plugged into"
+	captionLoads        = "Loads"
+	captionTowing       = "Towing"
+	captionFording      = "Fording"
+	captionEngineLimits = "Engine"
+	captionStop         = "How the engine is stopped"
+
+	colKind       = "Kind"
+	colPartNumber = "Number"
+	colWhen       = "When"
+	colFilledInto = "Filled into"
+	colGrade      = "Grade"
+	colCapacity   = "Capacity"
+	colTorque     = "Torque"
+	colDone       = "Torqued again"
+	colAgain      = "Due again"
+	colClass      = "Class"
+	colCount      = "Number"
+	colDiameter   = "Diameter"
+	colFeeds      = "Feeds"
+	colFuse       = "Fuse"
+	colSits       = "Where it sits"
+	colWire       = "Wire"
+	colCurrent    = "Current"
+	colSwitches   = "Switches"
+	colShown      = "Shows"
+	colSender     = "Sender"
+	colWarning    = "Warns and stops at"
+	colServes     = "Serves"
+	colPort       = "Port"
+	colAdapters   = "Adapters"
+	colThread     = "Sender thread"
+	colEnd        = "What became of it"
+	adapterIs     = "%s, takes %s"
+
+	ownerNote  = "Keep this book in the vehicle. Whoever works on it, or insures it, needs to know that the engine is not the one it was sold with. What the builder did not write down is said to be not known: ask before relying on it."
+	notWritten = "not written down by the builder; ask before relying on it."
+	noService  = "none, says the builder."
+	noFluids   = "none, says the builder."
+	noTorque   = "none, says the builder."
+	noFuses    = "none."
+	noRelays   = "none."
+	noGauges   = "none, says the builder."
+	noUnused   = "none."
+	noParts    = "None, says the builder."
+	torqueNote = "Mounts, adapter, shafts and wheels settle. Torque them again cold, on level ground, at the distances given, and after any work on them."
+	leftNote   = "What requirements ask for and is not met, not proven, or set aside by a waiver, and work that is not done."
+)
+
+// ownerCare is what everybody who looks after the vehicle is told.
+var ownerCare = []string{
+	"support the vehicle on stands on level ground before going under it; a jack alone holds nothing",
+	"let engine, exhaust and cooling system cool before opening or touching them; coolant under pressure scalds",
+	"never feel for a leak of injection fuel with the hand: the jet goes through the skin",
+	"disconnect the battery, negative first, before working on its cables; a battery gives off gas that burns",
+	"work on brakes, steering, fuel, refrigerant and welds is for people trained and, where the law says so, licensed for it",
+	"do not go beyond the ratings on the vehicle's own plates: the new engine changes none of them",
+}

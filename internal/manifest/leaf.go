@@ -43,7 +43,7 @@ func (r *resolver) leaf(n *Node, s spot) {
 func (r *resolver) read(v *Value, n *Node, s spot) bool {
 	switch n.Shape.Leaf {
 	case schema.LeafQuantity:
-		if n.Shape.QuantityOf != "" {
+		if n.Shape.QuantityOf != "" && !n.Shape.Exact {
 			v.Basis = readingBasis
 		}
 		return r.quantity(v, n.Shape.Quantity, n.At)

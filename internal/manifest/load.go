@@ -43,6 +43,13 @@ type Manifest struct {
 type Loader struct {
 	Validator *schema.Validator
 	Spread    Spread
+	// Unlinked leaves the ids, paths and files alone that one place says of
+	// another: in a file that holds parts of manifests they are looked up when
+	// a manifest is put together from them.
+	Unlinked bool
+	// TakePaths leaves the paths of evidence files alone, for a document that
+	// tells what is wrong with them instead of stopping.
+	TakePaths bool
 }
 
 // File reads the manifest at path. The error is Problems when the fault is in
@@ -90,7 +97,7 @@ func (l *Loader) Read(r io.Reader, name, dir string) (*Manifest, error) {
 	if err != nil {
 		return nil, Problems{FileProblem(name, err)}
 	}
-	doc, problems := parse(data)
+	doc, problems := parse(data, fmt.Sprintf("is empty: %s starts with %q", l.Validator.Noun(), l.Validator.Shape().Fields[0].Name+": 1"))
 	return l.finish(&Manifest{File: name, Dir: dir, Data: data}, doc, problems)
 }
 
@@ -117,7 +124,7 @@ func (l *Loader) finish(m *Manifest, doc *document, problems Problems) (*Manifes
 
 // resolve reads the document along the shape into m.
 func (l *Loader) resolve(m *Manifest, doc *document) Problems {
-	res := &resolver{doc: doc, spread: l.Spread, told: maps.Clone(doc.told), incomplete: map[string]bool{}}
+	res := &resolver{doc: doc, spread: l.Spread, takePaths: l.TakePaths, told: maps.Clone(doc.told), incomplete: map[string]bool{}}
 	for _, fault := range l.Validator.Validate(doc.value) {
 		if doc.told[fault.Pointer] || fault.Lacks != "" && doc.partial[fault.Pointer] {
 			continue
@@ -128,7 +135,9 @@ func (l *Loader) resolve(m *Manifest, doc *document) Problems {
 	m.Root = res.node(l.Validator.Shape(), "", spot{"", doc.value}, Position{1, 1})
 	m.byPath = map[string]*Node{}
 	m.Root.Walk(func(n *Node) { m.byPath[n.Path] = n })
-	res.references(m.byPath)
+	if !l.Unlinked {
+		res.references(m.byPath)
+	}
 	return res.problems
 }
 

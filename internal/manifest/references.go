@@ -35,7 +35,7 @@ func (r *resolver) references(byPath map[string]*Node) {
 		return
 	}
 	for _, paper := range papers.Items {
-		if file := paper.Field("file"); file.Value != nil {
+		if file := paper.Field("file"); file.Value != nil && !r.takePaths {
 			if _, err := evidence.Clean(file.Value.Text); err != nil {
 				r.fault(file.At, "%v", err)
 			}

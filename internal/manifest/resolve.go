@@ -18,6 +18,7 @@ type resolver struct {
 	// incomplete marks the lists, by path, of which an item's id is not known.
 	incomplete map[string]bool
 	wanted     []wanted
+	takePaths  bool
 }
 
 func (r *resolver) fault(at Position, format string, args ...any) {

@@ -38,12 +38,11 @@ func (n yamlNode) keyPosition() Position {
 
 func (n yamlNode) position() Position { return Position{n.value.Line, n.value.Column} }
 
-const empty = `is empty: a manifest starts with "trialfit: 1"`
-
 // parse reads exactly one YAML document and refuses what would be read
 // differently by a person and by a parser. Without a document the problems
-// say why; with one, they are those of single places.
-func parse(data []byte) (*document, Problems) {
+// say why; with one, they are those of single places. empty is what is said of
+// a file with nothing in it.
+func parse(data []byte, empty string) (*document, Problems) {
 	data, problem := readable(data)
 	if problem != nil {
 		return nil, Problems{*problem}

@@ -30,7 +30,7 @@ func TestTopLevel(t *testing.T) {
 // layers lists the packages from the innermost outwards; a package may import
 // only from layers before its own. Tests are free.
 var layers = [][]string{
-	{"internal/quantity", "internal/thread", "internal/tyre", "internal/vin", "internal/evidence", "schemas", "policies", "internal/report/wording", "internal/meta"},
+	{"internal/quantity", "internal/thread", "internal/tyre", "internal/vin", "internal/evidence", "schemas", "policies", "internal/report/wording", "internal/dossier/photo", "internal/meta"},
 	{"internal/schema", "internal/figures", "internal/figures/fluid"},
 	{
 		"internal/figures/air", "internal/figures/bell", "internal/figures/approval", "internal/figures/cooling", "internal/figures/electrical", "internal/figures/fasteners", "internal/figures/fittings", "internal/figures/fuel", "internal/figures/gearing",
@@ -43,10 +43,12 @@ var layers = [][]string{
 	{"internal/verdict"},
 	{"internal/check"},
 	{"internal/report"},
-	{"internal/report/lines"},
+	{"internal/report/lines", "internal/prebuy"},
 	{"internal/report/pictures", "internal/report/text", "internal/report/json", "internal/report/junit", "internal/report/markdown", "internal/report/annotations", "internal/report/reporttest"},
 	{"internal/report/figuresheet/formula", "internal/start", "internal/rulecase", "internal/generate", "internal/parity", "internal/mutation"},
-	{"internal/report/counter", "internal/report/figuresheet", "internal/report/matrix", "internal/report/sarif"},
+	{"internal/report/choice", "internal/report/counter", "internal/report/figuresheet", "internal/report/matrix", "internal/report/sarif"},
+	{"internal/dossier"},
+	{"internal/dossier/page", "internal/dossier/paper", "internal/dossier/dossiertest"},
 	{"internal/cli"},
 	{"cmd/trialfit"},
 }

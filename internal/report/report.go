@@ -136,16 +136,30 @@ var idle = map[string]string{
 	"needs-document":  "needs the authority's document, because the rule rests on law",
 }
 
-// IdleWaivers lists the waivers that did nothing, and why, a line for each: a
-// stale waiver is a trap.
+// IdleWaiver is a waiver that did nothing: a stale one is a trap.
+type IdleWaiver struct {
+	Waiver *manifest.Node
+	// Rule is the id it names, Why says what keeps it from doing anything.
+	Rule, Why string
+}
+
+// Idle lists the waivers that did nothing, in manifest order.
+func (b Build) Idle() []IdleWaiver {
+	var list []IdleWaiver
+	for _, w := range b.Report.Manifest.Node("waivers").Items {
+		if state, ok := b.Report.Verdict.Waivers[w.ID]; ok && state.State != "used" {
+			list = append(list, IdleWaiver{w, state.Rule, idle[state.State]})
+		}
+	}
+	return list
+}
+
+// IdleWaivers words them, a line for each with its place.
 func (b Build) IdleWaivers() []string {
 	var lines []string
-	m := b.Report.Manifest
-	for _, w := range m.Node("waivers").Items {
-		state, ok := b.Report.Verdict.Waivers[w.ID]
-		if ok && state.State != "used" {
-			lines = append(lines, fmt.Sprintf("%s:%d:%d %s (%s) %s", m.File, w.At.Line, w.At.Column, w.ID, state.Rule, idle[state.State]))
-		}
+	for _, i := range b.Idle() {
+		at := i.Waiver.At
+		lines = append(lines, fmt.Sprintf("%s:%d:%d %s (%s) %s", b.Report.Manifest.File, at.Line, at.Column, i.Waiver.ID, i.Rule, i.Why))
 	}
 	return lines
 }

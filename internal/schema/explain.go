@@ -39,7 +39,7 @@ type place struct {
 
 // locate walks document and shape together; false where the shape has no such place.
 func (v *Validator) locate(doc any, pointer string) (place, bool) {
-	at := place{value: doc, shape: v.shape, key: "a manifest", root: v.shape}
+	at := place{value: doc, shape: v.shape, key: v.noun, root: v.shape}
 	for _, step := range steps(pointer) {
 		next, ok := at.step(step)
 		if !ok {

@@ -21,7 +21,7 @@ func extend(data []byte, shape *Shape, extensions map[string][]byte, evidenceKin
 	defs, _ := ordered.(*object).get("$defs").(*object)
 	properties := doc["properties"].(map[string]any)
 	for _, key := range slices.Sorted(maps.Keys(extensions)) {
-		field, err := parse(key, extensions[key], defs)
+		field, err := parse(key, extensions[key], defs, nil)
 		if err != nil {
 			return nil, nil, fmt.Errorf("the schema of %s: %w", key, err)
 		}

@@ -43,6 +43,8 @@ func (s *Shape) expects() string {
 		return "a list of ids under " + s.Ref
 	case LeafShown:
 		return "the value that the paper shows"
+	case LeafMoney:
+		return `an amount with its currency such as "4200..4800 USD"`
 	}
 	if s.Ref != "" {
 		return "the id of an item under " + s.Ref

@@ -1,6 +1,7 @@
 package schema
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"sync"
@@ -22,14 +23,33 @@ var Manifest = sync.OnceValue(func() *Shape {
 	return shape
 })
 
-const manifestFile = "manifest.json"
+// Shortlist returns the shape of a shortlist.
+var Shortlist = sync.OnceValue(func() *Shape {
+	data, err := schemas.FS.ReadFile(shortlistFile)
+	if err != nil {
+		panic(err)
+	}
+	shape, err := parse("", data, nil, Manifest())
+	if err != nil {
+		panic(fmt.Sprintf("schema: reading %s: %v", shortlistFile, err))
+	}
+	return shape
+})
+
+const (
+	manifestFile  = "manifest.json"
+	shortlistFile = "shortlist.json"
+	// section begins a reference to a section of the manifest.
+	section = manifestFile + "#/properties/"
+)
 
 // Parse reads the shape from a JSON Schema written in our dialect.
-func Parse(data []byte) (*Shape, error) { return parse("", data, nil) }
+func Parse(data []byte) (*Shape, error) { return parse("", data, nil, nil) }
 
 // parse reads the shape called name; defs, where they are given, stand in for
-// those of the schema itself.
-func parse(name string, data []byte, defs *object) (*Shape, error) {
+// those of the schema itself. References into the manifest are to the shape of
+// it that is given.
+func parse(name string, data []byte, defs *object, manifest *Shape) (*Shape, error) {
 	v, err := decodeOrdered(data)
 	if err != nil {
 		return nil, err
@@ -41,10 +61,13 @@ func parse(name string, data []byte, defs *object) (*Shape, error) {
 	if defs == nil {
 		defs, _ = root.get("$defs").(*object)
 	}
-	return (&reader{defs: defs}).shape(name, root)
+	return (&reader{defs, manifest}).shape(name, root)
 }
 
-type reader struct{ defs *object }
+type reader struct {
+	defs     *object
+	manifest *Shape
+}
 
 func (r *reader) shape(name string, o *object) (*Shape, error) {
 	s := &Shape{
@@ -55,6 +78,9 @@ func (r *reader) shape(name string, o *object) (*Shape, error) {
 		Reader: o.str("x-reader"),
 	}
 	s.describe(o)
+	if name, ok := strings.CutPrefix(o.str("$ref"), section); ok && r.manifest != nil {
+		return s.section(r.manifest, name)
+	}
 	body, err := r.body(o, s)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
@@ -93,6 +119,20 @@ func (r *reader) shape(name string, o *object) (*Shape, error) {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	return s, nil
+}
+
+// section is a section of the manifest in another form, under the title and
+// description it has there.
+func (s *Shape) section(manifest *Shape, name string) (*Shape, error) {
+	of := manifest.Field(name)
+	if of == nil {
+		return nil, fmt.Errorf("the manifest has no section %q", name)
+	}
+	copied := *of
+	copied.Name = s.Name
+	copied.Title = cmp.Or(s.Title, of.Title)
+	copied.Description = cmp.Or(s.Description, of.Description)
+	return &copied, nil
 }
 
 // describe takes what an object says of itself and nobody said before.

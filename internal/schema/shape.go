@@ -42,6 +42,7 @@ const (
 	LeafRefs     = "refs" // ids of items elsewhere
 	LeafShown    = "shown"
 	LeafVersion  = "version"
+	LeafMoney    = "money" // an amount with its currency
 )
 
 // Shape describes one place of a manifest.

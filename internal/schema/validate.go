@@ -1,6 +1,7 @@
 package schema
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -28,6 +29,7 @@ type Fault struct {
 type Validator struct {
 	compiled *jsonschema.Schema
 	shape    *Shape
+	noun     string // what messages call the document
 }
 
 // NewValidator compiles the manifest schema, extended by the given properties
@@ -44,25 +46,53 @@ func NewValidator(extensions map[string][]byte, evidenceKinds ...string) (*Valid
 			return nil, err
 		}
 	}
-	compiled, err := compile("manifest.json", data)
+	compiled, err := compile(manifestFile, data)
 	if err != nil {
 		return nil, err
 	}
-	return &Validator{compiled: compiled, shape: shape}, nil
+	return &Validator{compiled: compiled, shape: shape, noun: "a manifest"}, nil
 }
+
+// NewShortlistValidator compiles the schema of shortlists.
+func NewShortlistValidator() (*Validator, error) {
+	var files [2][]byte
+	for i, name := range []string{shortlistFile, manifestFile} {
+		data, err := schemas.FS.ReadFile(name)
+		if err != nil {
+			return nil, fmt.Errorf("reading the schema of shortlists: %w", err)
+		}
+		files[i] = data
+	}
+	compiled, err := compile(shortlistFile, files[0], resource{manifestFile, files[1]})
+	if err != nil {
+		return nil, err
+	}
+	return &Validator{compiled: compiled, shape: Shortlist(), noun: "a shortlist"}, nil
+}
+
+// resource is a schema that another one refers to.
+type resource struct {
+	name string
+	data []byte
+}
+
+// Noun is what messages call a document of this form: "a manifest".
+func (v *Validator) Noun() string { return v.noun }
 
 // Shape returns the shape the validator checks.
 func (v *Validator) Shape() *Shape { return v.shape }
 
-func compile(name string, data []byte) (*jsonschema.Schema, error) {
+func compile(name string, data []byte, beside ...resource) (*jsonschema.Schema, error) {
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft2020
 	c.AssertFormat = true
 	c.LoadURL = func(url string) (io.ReadCloser, error) {
 		return nil, fmt.Errorf("%s is not part of this schema; nothing is fetched", url)
 	}
-	if err := c.AddResource(name, strings.NewReader(string(data))); err != nil {
-		return nil, fmt.Errorf("reading schema %s: %w", name, err)
+	for _, r := range append(beside, resource{name, data}) {
+		if err := c.AddResource(r.name, bytes.NewReader(r.data)); err != nil {
+			return nil, fmt.Errorf("reading schema %s: %w", r.name, err)
+		}
 	}
 	compiled, err := c.Compile(name)
 	if err != nil {

@@ -17,7 +17,7 @@ import (
 var files embed.FS
 
 var page = template.Must(template.New("page.html").Funcs(template.FuncMap{
-	"kind": kind, "style": style, "drawing": drawing, "photo": photo, "download": download, "label": label, "percent": percent, "headed": headed,
+	"kind": kind, "style": style, "drawing": drawing, "photo": photo, "download": download, "label": label, "percent": percent, "headed": headed, "number": number,
 }).ParseFS(files, "page.html"))
 
 // Write draws a document. The error is one of writing.
@@ -70,3 +70,6 @@ func percent(t dossier.Table, column int) string {
 
 // headed is whether the first cell of a row names the row.
 func headed(column int) bool { return column == 0 }
+
+// number counts from 1.
+func number(i int) int { return i + 1 }

@@ -39,11 +39,11 @@ func (s *sheet) heading(text string, level int) {
 		l = part
 	}
 	lines := s.wrap(dossier.Text{{Text: text, Strong: true}}, s.width, l)
-	before := 3.0
+	before, after := 3.0, 22.0 // what follows is kept near
 	if level == 0 {
-		before = 7
+		before, after = 7, 44
 	}
-	s.room(before + float64(len(lines))*l.leading + 22)
+	s.room(before + float64(len(lines))*l.leading + after)
 	if s.y > top {
 		s.y += before
 	}

@@ -53,7 +53,15 @@ func loadFonts(pdf *fpdf.Fpdf) (*fonts, error) {
 	return f, pdf.Error()
 }
 
-func (f *fonts) use(s style, size float64) { f.pdf.SetFont(family, faces[s].letter, size) }
+// codeSize keeps code, whose letters are wide, as quiet as the text around it.
+const codeSize = 0.86
+
+func (f *fonts) use(s style, size float64) {
+	if s.code {
+		size *= codeSize
+	}
+	f.pdf.SetFont(family, faces[s].letter, size)
+}
 
 // width is that of a text in mm.
 func (f *fonts) width(text string, s style, size float64) float64 {

@@ -16,7 +16,7 @@ var (
 	draftLook = look{10, 4.6}
 	chapter   = look{13, 5.8}
 	part      = look{9.5, 4.4}
-	body      = look{8.8, 4.1}
+	body      = look{8.4, 3.85}
 	contents  = look{8.4, 4.2}
 	small     = look{7.3, 3.35}
 	headLook  = look{6.8, 3.1}
@@ -135,13 +135,20 @@ func (s *sheet) wrap(t dossier.Text, width float64, l look) []line {
 	return lines
 }
 
-// fitting is how many characters of a word fit.
+// fitting is how many characters of a word fit; it ends behind a joint of the
+// word where one is near.
 func (s *sheet) fitting(rest []rune, width float64, st style, l look) int {
-	used := 0.0
+	used, joint := 0.0, 0
 	for n, r := range rest {
 		used += s.fonts.width(string(r), st, l.size)
 		if used > width {
+			if joint > n/2 {
+				return joint
+			}
 			return n
+		}
+		if strings.ContainsRune("._/-:", r) {
+			joint = n + 1
 		}
 	}
 	return len(rest)

@@ -3,10 +3,10 @@
 # description: >-
 #   Vehicles that run or can run on petrol, of at most 20 model years, are inspected
 #   through their diagnostics in the counties that the statute names; it stands in three
-#   versions, the last with Mecklenburg alone, each waiting for federal approval, and
-#   another clause ends it at model year 2016. A true diesel is out by the rule, once
-#   the record says that it is one. Not to be tested is not to be legal: the safety
-#   inspection looks at emission controls everywhere.
+#   versions, of which the shorter ones, the last with Mecklenburg alone, wait for
+#   federal approval, and another clause ends it at model year 2016. A true diesel is
+#   out by the rule, once the record says that it is one. Not to be tested is not to be
+#   legal: the safety inspection looks at emission controls everywhere.
 # related_resources:
 # - ref: https://casetext.com/statute/general-statutes-of-north-carolina/chapter-143-state-departments-institutions-and-commissions/article-21b-air-pollution-control/section-143-215107a-motor-vehicle-emissions-testing-and-maintenance-program
 #   description: G.S. 143-215.107A, three versions of the list

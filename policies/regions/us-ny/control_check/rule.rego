@@ -34,7 +34,7 @@ package regions["us-ny"].control_check
 import data.lib.judge
 
 applies := judge.all_of([
-	judge.when_max("build.chassis.ratings.gross", "limits.us_ny.diagnostics_gross"),
+	judge.negate(judge.when_min("build.chassis.ratings.gross", "limits.us_ny.diagnostics_below")),
 	judge.when_differs("build.outgoing_engine.family", "build.engine.family"),
 	judge.any_of([
 		judge.when("build.registration.plate_class", {"custom", "assembled"}),

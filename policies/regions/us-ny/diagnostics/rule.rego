@@ -10,7 +10,7 @@
 #   description: 15 NYCRR 79.24, emission inspection
 # custom:
 #   level: must
-#   hold: inspection
+#   hold: plan
 #   basis: regulation
 #   source: >-
 #     15 NYCRR 79.24; vehicles above 25 model years and on historic plates are left to a
@@ -34,7 +34,7 @@ package regions["us-ny"].diagnostics
 import data.lib.judge
 
 applies := judge.all_of([
-	judge.when_max("build.chassis.ratings.gross", "limits.us_ny.diagnostics_gross"),
+	judge.negate(judge.when_min("build.chassis.ratings.gross", "limits.us_ny.diagnostics_below")),
 	judge.when_max("figures.approval.age_by_model_year", "limits.us_ny.tested_to_age"),
 	judge.negate(judge.when("build.registration.plate_class", {"custom", "assembled", "historic"})),
 	judge.any_of([

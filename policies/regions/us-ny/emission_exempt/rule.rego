@@ -34,7 +34,7 @@ package regions["us-ny"].emission_exempt
 import data.lib.judge
 
 applies := judge.all_of([
-	judge.when_max("build.chassis.ratings.gross", "limits.us_ny.diagnostics_gross"),
+	judge.negate(judge.when_min("build.chassis.ratings.gross", "limits.us_ny.diagnostics_below")),
 	judge.when_min("build.chassis.model_year", "limits.us_ny.diagnostics_petrol_year"),
 	judge.any_of([
 		judge.when("build.registration.plate_class", {"historic"}),

@@ -12,7 +12,7 @@
 #   description: OAR 340-256-0355, diagnostics test
 # custom:
 #   level: should
-#   hold: inspection
+#   hold: plan
 #   basis: regulation
 #   source: >-
 #     OAR 340-256-0300(1)(b) and 340-256-0355; whether the address lies inside the

@@ -25,11 +25,8 @@ import data.lib.judge
 
 applies := judge.when_listed("build.baseline.faults")
 
+# Where the work is not listed nothing can be examined, and that proves nothing.
 findings contains judge.one_of(judge.of(id, "build.baseline.faults.*.work"), judge.ids("build.work")) if {
 	some id in judge.each("build.baseline.faults")
-	_listed
+	count(judge.lacks(judge.ref("build.work"))) == 0
 }
-
-findings contains judge.present_at("build.work", "strip") if not _listed
-
-_listed if count(judge.lacks(judge.ref("build.work"))) == 0

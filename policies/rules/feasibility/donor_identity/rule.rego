@@ -31,13 +31,9 @@ applies := judge.when_there("build.engine.donor")
 
 findings contains judge.equals("build.engine.number", "build.engine.donor.number_on_papers")
 
-findings contains judge.equals("build.engine.certification.label", "build.engine.donor.label") if {
-	not judge.is_none("build.engine.certification.label")
-	not judge.is_none("build.engine.donor.label")
-}
+findings contains _label if not judge.is_none("build.engine.certification.label")
 
-# The build claims a label that the engine does not carry.
-findings contains judge.present_at("build.engine.donor.label", "plan") if {
-	not judge.is_none("build.engine.certification.label")
+# None: the build claims a label that the engine does not carry.
+_label := judge.present_at("build.engine.donor.label", "plan") if {
 	judge.is_none("build.engine.donor.label")
-}
+} else := judge.equals("build.engine.certification.label", "build.engine.donor.label")

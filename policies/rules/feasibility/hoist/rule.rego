@@ -31,18 +31,14 @@ import data.lib.judge
 
 applies := judge.when_listed("build.lifting.lifts")
 
-findings contains judge.limit_max(
-	judge.of(id, "figures.lifting.hook_load_of_parts.*"),
-	judge.of(id, "build.lifting.lifts.*.crane_limit"),
-) if {
-	some id in judge.each("build.lifting.lifts")
-	not judge.is_none(_parts(id))
-}
+findings contains _borne(id) if some id in judge.each("build.lifting.lifts")
 
 # None: the load itself was weighed, and lifting/crane_plate judges it.
-findings contains judge.unasked(_parts(id)) if {
-	some id in judge.each("build.lifting.lifts")
+_borne(id) := judge.unasked(_parts(id)) if {
 	judge.is_none(_parts(id))
-}
+} else := judge.limit_max(
+	judge.of(id, "figures.lifting.hook_load_of_parts.*"),
+	judge.of(id, "build.lifting.lifts.*.crane_limit"),
+)
 
 _parts(id) := judge.of(id, "build.lifting.lifts.*.parts").path

@@ -30,17 +30,10 @@ import data.lib.judge
 
 applies := judge.when_listed("build.lifting.lifts")
 
-findings contains judge.limit_min(judge.of(id, "figures.lifting.clearance.*"), "limits.lifting.headroom") if {
-	some id in judge.each("build.lifting.lifts")
-	not _tried(id)
-}
+findings contains _clears(id) if some id in judge.each("build.lifting.lifts")
 
 # What was measured at the lift counts, in lifting/headroom.
-findings contains judge.unasked(_headroom(id)) if {
-	some id in judge.each("build.lifting.lifts")
-	_tried(id)
-}
-
-_headroom(id) := judge.of(id, "build.lifting.lifts.*.headroom")
-
-_tried(id) if count(judge.lacks(_headroom(id))) == 0
+_clears(id) := judge.unasked(headroom) if {
+	headroom := judge.of(id, "build.lifting.lifts.*.headroom")
+	count(judge.lacks(headroom)) == 0
+} else := judge.limit_min(judge.of(id, "figures.lifting.clearance.*"), "limits.lifting.headroom")

@@ -31,11 +31,8 @@ import data.lib.judge
 
 applies := judge.when_listed("build.frame.bolts")
 
-_uses := {
-	"figures.fasteners.shear_use.*",
-	"figures.fasteners.tension_use.*",
-	"figures.fasteners.together_use.*",
-}
+# Shear alone is together with no pull.
+_uses := {"figures.fasteners.tension_use.*", "figures.fasteners.together_use.*"}
 
 findings contains judge.worst([judge.limit_max(judge.of(id, path), "limits.frame.bolt_use") | some path in _uses]) if {
 	some id in judge.each("build.frame.bolts")

@@ -27,6 +27,17 @@ import data.lib.judge
 
 applies := judge.when_listed("build.frame.bolts")
 
-findings contains judge.limit_min(judge.of(id, "figures.fasteners.engagement_share.*"), "limits.frame.engagement") if {
+_needed := {
+	"nut": "limits.frame.engagement_nut",
+	"steel": "limits.frame.engagement_steel",
+	"cast-iron": "limits.frame.engagement_cast_iron",
+	"aluminium": "limits.frame.engagement_aluminium",
+}
+
+findings contains judge.limit_min_for(
+	judge.of(id, "figures.fasteners.engagement.*"),
+	judge.of(id, "build.frame.bolts.*.into"),
+	_needed,
+) if {
 	some id in judge.each("build.frame.bolts")
 }

@@ -32,22 +32,15 @@ import data.lib.judge
 
 applies := judge.when_listed("build.frame.cross_members")
 
-findings contains judge.because("drilled-first", judge.not_after(_seated(id), _drilled(id), "install")) if {
+findings contains judge.dated_at(_seated(id), "install") if some id in judge.each("build.frame.cross_members")
+
+# None drilled: it sits on holes that were there, and no order is asked.
+findings contains judge.because("drilled-first", judge.not_after(
+	_seated(id),
+	judge.of(id, "build.frame.cross_members.*.drilled"),
+	"install",
+)) if {
 	some id in judge.each("build.frame.cross_members")
-	count(judge.lacks(_seated(id))) == 0
-	not judge.is_none(_drilled(id))
 }
-
-findings contains judge.dated_at(_seated(id), "install") if {
-	some id in judge.each("build.frame.cross_members")
-	_open(id)
-}
-
-# Neither the day it sat in place is missing, nor does it need holes of its own.
-_open(id) if count(judge.lacks(_seated(id))) > 0
-
-_open(id) if judge.is_none(_drilled(id))
 
 _seated(id) := judge.of(id, "build.frame.cross_members.*.seated")
-
-_drilled(id) := judge.of(id, "build.frame.cross_members.*.drilled").path

@@ -29,15 +29,11 @@ import data.lib.judge
 
 applies := judge.when_listed("build.frame.holes")
 
-findings contains judge.limit_min(judge.of(id, "figures.fasteners.hole_distance.*"), "limits.frame.hole_distance") if {
-	some id in judge.each("build.frame.holes")
-	not judge.is_none(_gap(id))
-}
+findings contains _apart(id) if some id in judge.each("build.frame.holes")
 
 # None: no other hole is near.
-findings contains judge.unasked(_gap(id)) if {
-	some id in judge.each("build.frame.holes")
+_apart(id) := judge.unasked(_gap(id)) if {
 	judge.is_none(_gap(id))
-}
+} else := judge.limit_min(judge.of(id, "figures.fasteners.hole_distance.*"), "limits.frame.hole_distance")
 
 _gap(id) := judge.of(id, "build.frame.holes.*.gap").path

@@ -33,16 +33,9 @@ import data.lib.judge
 applies := judge.when_listed("build.lifting.lifts")
 
 # Behind its front wheels a crane cannot tip forward, whatever it weighs.
-findings contains judge.limit_max(_overhang(id), "limits.lifting.overhang") if {
-	some id in judge.each("build.lifting.lifts")
-	_behind(id)
-}
+findings contains _stands(id) if some id in judge.each("build.lifting.lifts")
 
-findings contains judge.limit_max(judge.of(id, "figures.lifting.tipping_use.*"), "limits.lifting.tipping") if {
-	some id in judge.each("build.lifting.lifts")
-	not _behind(id)
-}
-
-_overhang(id) := judge.of(id, "build.lifting.lifts.*.overhang")
-
-_behind(id) if judge.limit_max(_overhang(id), "limits.lifting.overhang").outcome == "met"
+_stands(id) := behind if {
+	behind := judge.limit_max(judge.of(id, "build.lifting.lifts.*.overhang"), "limits.lifting.overhang")
+	behind.outcome == "met"
+} else := judge.limit_max(judge.of(id, "figures.lifting.tipping_use.*"), "limits.lifting.tipping")

@@ -31,19 +31,15 @@ import data.lib.judge
 
 applies := judge.when_listed("build.lifting.lifts")
 
-findings contains judge.within(
+findings contains _agreement(id) if some id in judge.each("build.lifting.lifts")
+
+# None: the load itself was weighed.
+_agreement(id) := judge.unasked(_parts(id)) if {
+	judge.is_none(_parts(id))
+} else := judge.within(
 	judge.of(id, "figures.lifting.parts_share.*"),
 	"limits.lifting.parts_low",
 	"limits.lifting.parts_high",
-) if {
-	some id in judge.each("build.lifting.lifts")
-	not judge.is_none(_parts(id))
-}
-
-# None: the load itself was weighed.
-findings contains judge.unasked(_parts(id)) if {
-	some id in judge.each("build.lifting.lifts")
-	judge.is_none(_parts(id))
-}
+)
 
 _parts(id) := judge.of(id, "build.lifting.lifts.*.parts").path

@@ -31,26 +31,21 @@ import data.lib.judge
 
 applies := judge.when_listed("build.lifting.lifts")
 
-_full := "limits.lifting.leg_use"
-
-findings contains judge.unasked(_alike(id)) if {
-	some id in judge.each("build.lifting.lifts")
-	judge.holds(_alike(id), true)
-}
+findings contains _steeper(id) if some id in judge.each("build.lifting.lifts")
 
 # By the angles where they are written, else by what a tape measures.
-findings contains judge.limit_max(judge.of(id, "figures.lifting.uneven_leg_use.*"), _full) if {
-	some id in judge.each("build.lifting.lifts")
-	not judge.holds(_alike(id), true)
-	_given(id)
-}
+_steeper(id) := judge.unasked(_alike(id)) if {
+	judge.holds(_alike(id), true)
+} else := judge.worst([
+	_borne(id, "figures.lifting.first_leg_tension.*"),
+	_borne(id, "figures.lifting.second_leg_tension.*"),
+]) if {
+	count(judge.lacks(judge.of(id, "build.lifting.lifts.*.first_angle"))) == 0
+} else := judge.worst([
+	_borne(id, "figures.lifting.first_leg_by_tape.*"),
+	_borne(id, "figures.lifting.second_leg_by_tape.*"),
+])
 
-findings contains judge.limit_max(judge.of(id, "figures.lifting.uneven_leg_use_by_tape.*"), _full) if {
-	some id in judge.each("build.lifting.lifts")
-	not judge.holds(_alike(id), true)
-	not _given(id)
-}
+_borne(id, tension) := judge.limit_max(judge.of(id, tension), judge.of(id, "build.lifting.lifts.*.leg_limit"))
 
 _alike(id) := judge.of(id, "build.lifting.lifts.*.legs_alike")
-
-_given(id) if count(judge.lacks(judge.of(id, "build.lifting.lifts.*.first_angle"))) == 0

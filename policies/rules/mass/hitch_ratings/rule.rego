@@ -36,13 +36,9 @@ _pairs := {
 	["build.masses.trailer.tongue", "build.chassis.ratings.tongue"],
 }
 
-findings contains judge.limit_max(mass, rating) if {
-	some [mass, rating] in _pairs
-	not judge.is_none(rating)
-}
+findings contains _allowed(mass, rating) if some [mass, rating] in _pairs
 
 # None for a rating: the maker allows no towing, or there is no hitch.
-findings contains judge.present_at(rating, "plan") if {
-	some [_, rating] in _pairs
+_allowed(mass, rating) := judge.present_at(rating, "plan") if {
 	judge.is_none(rating)
-}
+} else := judge.limit_max(mass, rating)

@@ -3,7 +3,8 @@
 # description: >-
 #   The working angle of each joint stays within what makers allow at the speed of the
 #   shaft, which an overdrive raises; a joint of constant velocity made of two halves it.
-#   Beyond, the needles wear grooves in weeks and gearbox housings crack.
+#   Beyond, the needles wear grooves in weeks and gearbox housings crack. A shaft to the
+#   front axle, which runs loaded only where it is slow, is looked at apart.
 # related_resources:
 # - ref: https://manualarchiveguide.com/manuals/Parker-892-Series-Owner-s-Manual-4054751?page=9
 #   description: joint angle by shaft speed
@@ -36,9 +37,19 @@ applies := judge.when_listed("build.shafts")
 
 _limit := {"cardan": "limits.shafts.table", "constant-velocity": "limits.shafts.table_two_joints"}
 
-findings contains judge.worst([
-	judge.limit_max_for(judge.of(id, "figures.shafts.angle_driving_end_use.*"), judge.of(id, "build.shafts.*.joint_driving"), _limit),
-	judge.limit_max_for(judge.of(id, "figures.shafts.angle_driven_end_use.*"), judge.of(id, "build.shafts.*.joint_driven"), _limit),
-]) if {
-	some id in judge.each("build.shafts")
-}
+_finding(id) := judge.unasked(judge.of(id, "build.shafts.*.drives")) if {
+	judge.holds(judge.of(id, "build.shafts.*.drives"), "front-axle")
+} else := judge.worst([
+	judge.limit_max_for(
+		judge.of(id, "figures.shafts.angle_driving_end_use.*"),
+		judge.of(id, "build.shafts.*.joint_driving"),
+		_limit,
+	),
+	judge.limit_max_for(
+		judge.of(id, "figures.shafts.angle_driven_end_use.*"),
+		judge.of(id, "build.shafts.*.joint_driven"),
+		_limit,
+	),
+])
+
+findings contains _finding(id) if some id in judge.each("build.shafts")

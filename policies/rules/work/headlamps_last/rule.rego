@@ -26,14 +26,24 @@ package rules.work.headlamps_last
 
 import data.lib.judge
 
+applies := judge.all_of([
+	_told("build.masses.added"),
+	_told("build.masses.removed"),
+])
+
+# _told: the list is there, or the manifest says that there is none.
+_told(list) := judge.any_of([judge.when_listed(list), judge.negate(judge.when_listed(list))])
+
 findings contains judge.dated_at("build.chassis.headlamps_aimed", "inspection")
 
-findings contains judge.dated_at("build.engine.date", "inspection")
+findings contains judge.dated_at(change, "inspection") if some change in _changes
 
-findings contains _before("build.engine.date")
+findings contains judge.because("changed-since", judge.not_after(change, "build.chassis.headlamps_aimed", "inspection")) if {
+	some change in _changes
+}
 
-findings contains _before(judge.of(id, "build.masses.added.*.date")) if some id in judge.each("build.masses.added")
+_changes contains "build.engine.date"
 
-findings contains _before(judge.of(id, "build.masses.removed.*.date")) if some id in judge.each("build.masses.removed")
+_changes contains judge.of(id, "build.masses.added.*.date") if some id in judge.each("build.masses.added")
 
-_before(changed) := judge.because("changed-since", judge.not_after(changed, "build.chassis.headlamps_aimed", "inspection"))
+_changes contains judge.of(id, "build.masses.removed.*.date") if some id in judge.each("build.masses.removed")

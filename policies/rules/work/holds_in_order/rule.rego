@@ -25,7 +25,7 @@ package rules.work.holds_in_order
 
 import data.lib.judge
 
-applies := judge.negate(judge.when("build.build.hold", {"none"}))
+applies := judge.when("build.build.hold", object.keys(_pairs))
 
 _pairs := {
 	"strip": ["build.build.holds.plan.date", "build.build.holds.strip.date"],
@@ -42,7 +42,7 @@ findings contains judge.because("too-early", judge.not_after(first, second, "str
 	hold in judge.passed
 }
 
-findings contains judge.unasked(second) if {
-	some hold, [_, second] in _pairs
-	not hold in judge.passed
+findings contains judge.dated_at(first, "plan") if {
+	some hold, [first, _] in _pairs
+	hold in judge.passed
 }

@@ -1,0 +1,336 @@
+package prebuy
+
+import (
+	"cmp"
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+
+	"trialfit/internal/rulebook"
+)
+
+// Ask is something to find out before paying, and what it decides.
+type Ask struct {
+	// Way is how: ask a seller, measure, or get a price.
+	Way string
+	// Of is the candidate or need it is about, "" for the intent.
+	Of string
+	// Text is the question or the measurement as a sentence, Tool what it takes.
+	Text, Tool string
+	// Paths are where the answers are written in the shortlist: one place, or
+	// two that decide together.
+	Paths []string
+	Lines []int
+	// Decides is the share of the open question that the answer settles, 0..1:
+	// of its present range, the part in which it alone decides. 1 where nothing
+	// can be said until it is known.
+	Decides float64
+	// Settles says what.
+	Settles string
+	// If lists what follows from which answer.
+	If []string
+	// Concerns are the leading combinations that hang on it.
+	Concerns []string
+}
+
+// mostAsks is how many fit a page that is printed.
+const mostAsks = 12
+
+// ask ranks what is not known of the leading combinations by how much of the
+// order it decides.
+func (r *Result) ask(book *rulebook.Book) {
+	r.Asks = append(r.prices(), r.facts(book)...)
+	slices.SortStableFunc(r.Asks, func(a, b Ask) int {
+		return cmp.Or(cmp.Compare(b.Decides, a.Decides), cmp.Compare(len(b.Concerns), len(a.Concerns)), slices.Compare(a.Paths, b.Paths))
+	})
+	r.Asks = r.Asks[:min(mostAsks, len(r.Asks))]
+}
+
+// duel is the first choice against another one that may cost less.
+type duel struct{ a, b *Combination }
+
+// prices asks for the numbers of the reckoning that decide which of the
+// leading combinations costs least.
+func (r *Result) prices() []Ask {
+	var duels []duel
+	for _, c := range r.Close[min(1, len(r.Close)):] {
+		if a := r.Close[0].Combination; !Cheaper(a.Cost, c.Cost) && !Cheaper(c.Cost, a.Cost) {
+			duels = append(duels, duel{a, c.Combination})
+		}
+	}
+	byLeaf := map[*Leaf]*Ask{}
+	var order []*Leaf
+	var pairs []Ask
+	for _, d := range duels {
+		alone := 0.0
+		leaves := d.leaves()
+		for _, l := range leaves {
+			share, ifs := r.decides(d, l)
+			alone = max(alone, share)
+			if share <= 0 {
+				continue
+			}
+			a := byLeaf[l]
+			if a == nil {
+				a = r.question(l)
+				byLeaf[l] = a
+				order = append(order, l)
+			}
+			if share > a.Decides {
+				a.Decides = share
+				a.Settles = fmt.Sprintf("which of %s and %s costs less", d.a.ID, d.b.ID)
+			}
+			a.If = append(a.If, ifs...)
+			for _, id := range []string{d.a.ID, d.b.ID} {
+				if !slices.Contains(a.Concerns, id) {
+					a.Concerns = append(a.Concerns, id)
+				}
+			}
+		}
+		if alone == 0 {
+			if p, found := r.together(d, leaves); found {
+				pairs = append(pairs, p)
+			}
+		}
+	}
+	var out []Ask
+	for _, l := range order {
+		out = append(out, *byLeaf[l])
+	}
+	return append(out, pairs...)
+}
+
+// leaves are the uncertain numbers in which two costs differ, the widest first.
+func (d duel) leaves() []*Leaf {
+	var out []*Leaf
+	width := map[*Leaf]*big.Rat{}
+	all := slices.Concat(d.a.Cost, d.b.Cost).Leaves()
+	whole := d.a.Cost.Less(d.b.Cost)
+	for _, l := range all {
+		if !l.Uncertain() {
+			continue
+		}
+		known := d.a.Cost.less(d.b.Cost, map[*Leaf]Span{l: exactly(l.Span.Middle())})
+		gain := zero().Sub(whole.Width(), known.Width())
+		if l.Missing && (whole.OpenHigh != known.OpenHigh || whole.OpenLow != known.OpenLow) {
+			gain = big.NewRat(1<<40, 1)
+		}
+		if gain.Sign() > 0 {
+			width[l] = gain
+			out = append(out, l)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b *Leaf) int { return width[b].Cmp(width[a]) })
+	return out
+}
+
+// side is -1 where a certainly costs less than b, 1 where it costs more.
+func (d duel) side(at map[*Leaf]Span) int {
+	r := d.a.Cost.less(d.b.Cost, at)
+	switch {
+	case !r.OpenHigh && r.High.Sign() < 0:
+		return -1
+	case !r.OpenLow && r.Low.Sign() > 0:
+		return 1
+	}
+	return 0
+}
+
+// steps of the search for the answer at which a duel turns.
+const halvings = 40
+
+// decides finds the share of a leaf's range in which it alone settles a duel,
+// and what follows from an answer below or above. The difference of the costs
+// moves one way with each leaf, so what is settled lies at the ends.
+func (r *Result) decides(d duel, l *Leaf) (float64, []string) {
+	span := l.Span
+	if l.Missing {
+		span = Span{zero(), r.ceiling(d)}
+	}
+	at := func(x *big.Rat) int { return d.side(map[*Leaf]Span{l: exactly(x)}) }
+	width := span.Width()
+	if width.Sign() == 0 {
+		return 0, nil
+	}
+	settled := zero()
+	var ifs []string
+	tell := func(end *big.Rat, below bool) {
+		s := at(end)
+		if s == 0 {
+			return
+		}
+		other := span.High
+		if !below {
+			other = span.Low
+		}
+		in, out := end, other
+		if at(out) == s {
+			in = out
+		}
+		for range halvings {
+			if in.Cmp(out) == 0 {
+				break
+			}
+			middle := Span{in, out}.Middle()
+			if at(middle) == s {
+				in = middle
+			} else {
+				out = middle
+			}
+		}
+		part := zero().Sub(in, end)
+		settled.Add(settled, part.Abs(part))
+		first := d.a.ID
+		second := d.b.ID
+		if s > 0 {
+			first, second = second, first
+		}
+		ifs = append(ifs, fmt.Sprintf("%s: %s costs less than %s, whatever else", r.answer(l, in, below), first, second))
+	}
+	tell(span.Low, true)
+	tell(span.High, false)
+	share, _ := zero().Quo(settled, width).Float64()
+	if l.Missing {
+		share = 1 // nothing is known of it, so nothing is settled without it
+	}
+	return min(share, 1), ifs
+}
+
+// ceiling is where the search for a missing price ends: well above what the
+// dearer of two comes to without it.
+func (r *Result) ceiling(d duel) *big.Rat {
+	return zero().Mul(big.NewRat(2, 1), zero().Add(big.NewRat(100, 1), larger(d.a.Total.High, d.b.Total.High)))
+}
+
+// answer words a number at which a question turns, rounded to the safe side.
+func (r *Result) answer(l *Leaf, x *big.Rat, below bool) string {
+	unit := " " + r.Currency
+	switch l.Kind {
+	case KindHours:
+		unit = " h"
+	case KindRoad:
+		unit = " " + r.Intent.FetchingUnit
+	case KindRate:
+		unit = " " + r.Currency + " an hour"
+	}
+	scale := big.NewRat(1, 1)
+	if l.Kind == KindHours || l.Kind == KindRate {
+		scale = big.NewRat(10, 1)
+	}
+	scaled := zero().Mul(x, scale)
+	if below {
+		return "at most " + tenth(floor(scaled), scale) + unit
+	}
+	return "at least " + tenth(ceil(scaled), scale) + unit
+}
+
+func tenth(whole string, scale *big.Rat) string {
+	if scale.IsInt() && scale.Num().Int64() == 1 {
+		return whole
+	}
+	return strings.TrimSuffix(zero().Quo(new(big.Rat).SetInt(mustInt(whole)), scale).FloatString(1), ".0")
+}
+
+// grid is how finely a pair of numbers is looked at together, mostLeaves how
+// many of the widest may form one.
+const (
+	grid       = 12
+	mostLeaves = 6
+)
+
+// together finds the pair of numbers that settles most of a duel that no
+// single one settles.
+func (r *Result) together(d duel, leaves []*Leaf) (Ask, bool) {
+	leaves = leaves[:min(mostLeaves, len(leaves))]
+	best, most := [2]*Leaf{}, 0
+	for i, a := range leaves {
+		for _, b := range leaves[i+1:] {
+			if a.Missing || b.Missing {
+				continue
+			}
+			settled := 0
+			for x := range grid {
+				for y := range grid {
+					if d.side(map[*Leaf]Span{a: cell(a, x), b: cell(b, y)}) != 0 {
+						settled++
+					}
+				}
+			}
+			if settled > most {
+				best, most = [2]*Leaf{a, b}, settled
+			}
+		}
+	}
+	if most == 0 {
+		return Ask{}, false
+	}
+	first, second := r.question(best[0]), r.question(best[1])
+	return Ask{
+		Way: first.Way, Of: first.Of, Text: first.Text + " And: " + second.Text, Tool: first.Tool,
+		Paths: []string{best[0].Path, best[1].Path}, Lines: []int{best[0].At.Line, best[1].At.Line},
+		Decides:  float64(most) / (grid * grid),
+		Settles:  fmt.Sprintf("which of %s and %s costs less; neither answer alone does", d.a.ID, d.b.ID),
+		Concerns: []string{d.a.ID, d.b.ID},
+	}, true
+}
+
+// cell is the middle of one of the parts that a range is cut into.
+func cell(l *Leaf, n int) Span {
+	x := zero().Mul(l.Span.Width(), big.NewRat(int64(2*n+1), 2*grid))
+	return exactly(x.Add(x, l.Span.Low))
+}
+
+// question words what to ask for a number of the reckoning.
+func (r *Result) question(l *Leaf) *Ask {
+	a := &Ask{Paths: []string{l.Path}, Lines: []int{l.At.Line}, Way: GetPrice, Tool: "phone"}
+	parts := strings.Split(l.Path, ".")
+	if len(parts) > 1 && parts[0] != "intent" {
+		a.Of = parts[1]
+	}
+	now := "not known yet"
+	if !l.Missing {
+		now = r.now(l)
+	}
+	switch l.Kind {
+	case KindPrice:
+		a.Way = AskSeller
+		a.Text = fmt.Sprintf("What is the lowest price for %s, as it stands, paid today? (%s)", a.Of, now)
+	case KindValue:
+		a.Text = fmt.Sprintf("Find a buyer: %s? (%s)", l.What, now)
+	case KindHours:
+		a.Text = fmt.Sprintf("Look at the job and settle %s. (%s)", l.What, now)
+		a.Way, a.Tool = Measure, "the vehicle in front of you"
+	case KindRate:
+		a.Text = fmt.Sprintf("Settle %s with the shop. (%s)", l.What, now)
+	case KindRoad:
+		a.Text = fmt.Sprintf("How far is %s? (%s)", l.What, now)
+		a.Tool = "map"
+	case KindFact:
+		a.Way = AskSeller
+		a.Text = fmt.Sprintf("Find out the %s. (%s)", l.What, now)
+	default:
+		a.Text = fmt.Sprintf("Get a price: %s. (%s)", l.What, now)
+	}
+	return a
+}
+
+// now is what is known of a number.
+func (r *Result) now(l *Leaf) string {
+	switch l.Kind {
+	case KindHours:
+		return "now " + plain(l.Span) + " h"
+	case KindRoad:
+		return "now " + plain(l.Span) + " " + r.Intent.FetchingUnit
+	}
+	return "now " + l.Span.Print(r.Currency)
+}
+
+// plain writes a span of numbers with at most one decimal.
+func plain(s Span) string {
+	low, high := strings.TrimSuffix(s.Low.FloatString(1), ".0"), strings.TrimSuffix(s.High.FloatString(1), ".0")
+	if low == high {
+		return low
+	}
+	return low + ".." + high
+}

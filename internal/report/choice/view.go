@@ -1,0 +1,407 @@
+// Package choice tells what a shortlist comes to: as text, JSON, Markdown and
+// one page of HTML with a sheet to print.
+package choice
+
+import (
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+
+	"trialfit/internal/manifest"
+	"trialfit/internal/prebuy"
+	"trialfit/internal/quantity"
+	"trialfit/internal/report"
+	"trialfit/internal/report/wording"
+	"trialfit/internal/verdict"
+)
+
+// page is what every form is written from: words and numbers, no shortlist.
+type page struct {
+	Name     string    `json:"name"`
+	File     string    `json:"file"`
+	Hold     string    `json:"hold"`
+	Today    string    `json:"today"`
+	Currency string    `json:"currency"`
+	Regions  []string  `json:"regions"`
+	Count    string    `json:"count"`
+	First    string    `json:"answer"`
+	Rows     []row     `json:"combinations"`
+	Details  []detail  `json:"leading"`
+	Ruled    []ruled   `json:"cannot_work"`
+	Asks     []ask     `json:"ask_and_measure"`
+	Offices  []office  `json:"ask_authority"`
+	Even     []turn    `json:"break_even"`
+	Blanks   []blank   `json:"little_known"`
+	Notes    []note    `json:"findings"`
+	Compared []string  `json:"how_compared"`
+	Deferral string    `json:"deferral"`
+	Bars     *barScale `json:"-"`
+}
+
+// money is a range of it; High is empty where it is open.
+type money struct {
+	Low  string `json:"low"`
+	High string `json:"high,omitempty"`
+	Text string `json:"text"`
+
+	low, high float64
+	open      bool
+}
+
+func moneyOf(r prebuy.Range, code string) money {
+	m := money{Text: r.Print(code), open: r.OpenHigh}
+	m.low, m.high = float(r.Low), float(r.High)
+	m.Low = quantity.Canonical(m.low)
+	if !r.OpenHigh {
+		m.High = quantity.Canonical(m.high)
+	}
+	return m
+}
+
+func float(r *big.Rat) float64 {
+	f, _ := r.Float64()
+	return f
+}
+
+// row is one combination that may work.
+type row struct {
+	Rank    int       `json:"rank"`
+	Shared  bool      `json:"shared"`
+	ID      string    `json:"id"`
+	Chassis string    `json:"chassis"`
+	Donor   string    `json:"donor"`
+	Cost    money     `json:"cost_to_finish"`
+	Regions []verdic  `json:"regions"`
+	Wishes  []string  `json:"not_known_to_be_met"`
+	Margins []*margin `json:"-"`
+}
+
+// verdic is what the rules say in one region.
+type verdic struct {
+	Region    string   `json:"region"`
+	Words     string   `json:"words"`
+	NotMet    []string `json:"not_met"`
+	Unproven  []string `json:"unproven"`
+	Questions int      `json:"open_questions"`
+}
+
+type detail struct {
+	ID      string     `json:"id"`
+	Rank    int        `json:"rank"`
+	Costs   []cost     `json:"costs"`
+	Takes   []group    `json:"takes"`
+	Needs   []needed   `json:"needs"`
+	Left    []leftover `json:"left_over"`
+	Open    []string   `json:"unproven"`
+	Margins []margin   `json:"margins"`
+}
+
+type cost struct {
+	Head string `json:"head"`
+	money
+}
+
+// group is what is taken from one source.
+type group struct {
+	From  string   `json:"from"`
+	Parts []string `json:"parts"`
+}
+
+type needed struct {
+	Need string `json:"need"`
+	What string `json:"what"`
+	By   string `json:"by"`
+	From string `json:"from,omitempty"`
+	Part string `json:"part,omitempty"`
+}
+
+type leftover struct {
+	From  string `json:"from"`
+	What  string `json:"what"`
+	Value string `json:"value"`
+}
+
+// margin is a value against its limit, as shares of the limit.
+type margin struct {
+	Rule  string `json:"rule"`
+	Title string `json:"title"`
+	Found string `json:"found"`
+	Need  string `json:"needed"`
+	State string `json:"outcome"`
+
+	low, high float64 // shares of the limit
+	upper     bool
+}
+
+type ruled struct {
+	Who    []string `json:"who"`
+	Rule   string   `json:"rule,omitempty"`
+	Reason string   `json:"reason"`
+	Source string   `json:"source,omitempty"`
+	Where  string   `json:"where"`
+	with   string
+}
+
+type ask struct {
+	Way      string   `json:"way"`
+	Of       string   `json:"of,omitempty"`
+	Text     string   `json:"text"`
+	Tool     string   `json:"tool"`
+	Write    []string `json:"write_at"`
+	Decides  string   `json:"decides"`
+	Settles  string   `json:"settles"`
+	If       []string `json:"if"`
+	Concerns []string `json:"concerns"`
+}
+
+type office struct {
+	Office   string   `json:"office"`
+	Ask      string   `json:"ask"`
+	Rule     string   `json:"rule"`
+	Regions  []string `json:"regions"`
+	Concerns []string `json:"concerns"`
+}
+
+type turn struct {
+	Candidate string `json:"candidate"`
+	Rises     bool   `json:"rises"`
+	Never     bool   `json:"never"`
+	At        *money `json:"price,omitempty"`
+	Text      string `json:"text"`
+}
+
+type blank struct {
+	Candidate string   `json:"candidate"`
+	Words     string   `json:"words"`
+	First     []string `json:"find_out_first"`
+}
+
+type note struct {
+	Where string `json:"where"`
+	Text  string `json:"text"`
+}
+
+func view(r *prebuy.Result) *page {
+	p := &page{
+		Name: r.Name, File: r.File, Hold: "plan", Today: r.Today, Currency: r.Currency, Regions: r.Intent.Regions,
+		Rows: []row{}, Details: []detail{}, Ruled: []ruled{}, Asks: []ask{}, Offices: []office{}, Even: []turn{}, Blanks: []blank{}, Notes: []note{},
+		Deferral: wording.Deferral,
+	}
+	p.Count = fmt.Sprintf("%s, %s: %s, %d may work", many(len(r.Chassis), "chassis", "chassis"), many(len(r.Donors), "donor", "donors"), many(r.Combinations, "combination", "combinations"), len(r.Ranked))
+	p.First = answer(r)
+	for _, x := range r.Ranked {
+		p.Rows = append(p.Rows, rowOf(x, r.Currency))
+	}
+	for _, c := range r.Close {
+		p.Details = append(p.Details, detailOf(c, r))
+	}
+	for _, u := range r.Ruled {
+		out := ruled{Who: u.Who, Rule: u.Rule, Reason: u.Text, Source: u.Source, Where: where(r, u.At)}
+		if u.Alone != "" {
+			out.with = "with anything"
+		}
+		p.Ruled = append(p.Ruled, out)
+	}
+	for _, a := range r.Asks {
+		p.Asks = append(p.Asks, ask{a.Way, a.Of, a.Text, a.Tool, a.Paths, fmt.Sprintf("%.0f %%", 100*a.Decides), a.Settles, some(a.If), some(a.Concerns)})
+	}
+	for _, o := range r.Offices {
+		p.Offices = append(p.Offices, office{o.Office, o.Ask, o.Rule, o.Regions, o.Concerns})
+	}
+	for _, e := range r.Even {
+		t := turn{Candidate: e.Candidate, Rises: e.Rises, Never: e.Never, Text: e.Text}
+		if !e.Never {
+			m := moneyOf(e.At, r.Currency)
+			t.At = &m
+		}
+		p.Even = append(p.Even, t)
+	}
+	for _, b := range r.Blanks {
+		out := blank{Candidate: b.Candidate, Words: fmt.Sprintf("%d of %d first things known", b.Known, b.Of)}
+		for _, f := range b.First {
+			out.First = append(out.First, fmt.Sprintf("%s (%s)", f.What, f.Tool))
+		}
+		p.Blanks = append(p.Blanks, out)
+	}
+	for _, n := range r.Notes {
+		p.Notes = append(p.Notes, note{where(r, n.At), n.Text})
+	}
+	p.Compared = compared(r)
+	p.Bars = scaleOf(p.Rows)
+	return p
+}
+
+func some(list []string) []string {
+	if list == nil {
+		return []string{}
+	}
+	return list
+}
+
+func many(n int, one, more string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, more)
+}
+
+func where(r *prebuy.Result, at manifest.Position) string {
+	if at.Line == 0 {
+		return r.File
+	}
+	return fmt.Sprintf("%s:%d:%d", r.File, at.Line, at.Column)
+}
+
+// answer is what it comes to in one or two sentences.
+func answer(r *prebuy.Result) string {
+	if len(r.Ranked) == 0 {
+		return "Nothing on this list can work as it is wanted."
+	}
+	first := r.Ranked[0]
+	var beside []string
+	for _, x := range r.Ranked[1:] {
+		if x.Rank == first.Rank {
+			beside = append(beside, words(x))
+		}
+	}
+	text := fmt.Sprintf("%s costs least to finish, %s", words(first), first.Total.Print(r.Currency))
+	switch {
+	case first.Total.OpenHigh:
+		text = fmt.Sprintf("%s comes first, %s: prices are missing, so this is no more than a beginning", words(first), first.Total.Print(r.Currency))
+	case len(beside) == 1:
+		text = fmt.Sprintf("%s comes first, %s, and shares its rank with %s: which of them costs less is not certain yet", words(first), first.Total.Print(r.Currency), beside[0])
+	case len(beside) > 1:
+		text = fmt.Sprintf("%s comes first, %s, and shares its rank with %d others: which of them costs less is not certain yet", words(first), first.Total.Print(r.Currency), len(beside))
+	}
+	return text + "."
+}
+
+func words(x *prebuy.Combination) string { return x.Chassis.ID + " + " + x.Donor.ID }
+
+func rowOf(x *prebuy.Combination, code string) row {
+	out := row{
+		Rank: x.Rank, Shared: x.Shared, ID: x.ID, Chassis: x.Chassis.ID, Donor: x.Donor.ID,
+		Cost: moneyOf(x.Total, code), Regions: []verdic{}, Wishes: []string{},
+	}
+	for _, j := range x.Regions {
+		v := verdic{Region: j.Region, NotMet: some(j.NotMet), Unproven: some(j.Unproven), Questions: j.Questions}
+		switch {
+		case j.Out != nil:
+			v.Words = "can't work: " + j.Out.Text
+		default:
+			musts := len(j.Unproven) - j.Collected
+			var parts []string
+			if musts > 0 {
+				parts = append(parts, many(musts, "must", "musts")+" unproven")
+			}
+			if j.Questions > 0 {
+				parts = append(parts, many(j.Questions, "question", "questions")+" to the authority")
+			}
+			if v.Words = strings.Join(parts, ", "); v.Words == "" {
+				v.Words = "nothing open at plan"
+			}
+		}
+		out.Regions = append(out.Regions, v)
+	}
+	for _, w := range x.Wishes {
+		out.Wishes = append(out.Wishes, w.Text)
+	}
+	return out
+}
+
+func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
+	d := detail{ID: c.ID, Rank: c.Rank, Costs: []cost{}, Needs: []needed{}, Left: []leftover{}, Open: []string{}, Margins: []margin{}}
+	for _, head := range prebuy.Heads {
+		if sum := c.Cost.Under(head); sum.OpenHigh || sum.Low.Sign() != 0 || sum.High.Sign() != 0 {
+			d.Costs = append(d.Costs, cost{head, moneyOf(sum, r.Currency)})
+		}
+	}
+	from := map[prebuy.By]string{
+		prebuy.ByVehicle: "from " + c.Chassis.ID, prebuy.ByDonor: "from " + c.Donor.ID, prebuy.ByBought: "to buy",
+		prebuy.ByMade: "to make", prebuy.ByNobody: "from nobody yet", prebuy.ByNotNeeded: "not needed, by the shortlist",
+	}
+	by := map[prebuy.By][]string{}
+	for _, t := range c.Takes {
+		n := needed{Need: t.Need.ID, What: t.Need.What, By: string(t.By)}
+		name := t.Need.What
+		if t.Part != nil {
+			n.From, n.Part = t.Part.Of.ID, t.Part.What
+			name = t.Part.What
+			if t.Part.Worn {
+				name += " (worn, to make good)"
+			}
+		}
+		if t.Perhaps != nil {
+			name += " (perhaps: " + t.Perhaps.What + " is not known)"
+		}
+		by[t.By] = append(by[t.By], name)
+		d.Needs = append(d.Needs, n)
+	}
+	for _, way := range []prebuy.By{prebuy.ByVehicle, prebuy.ByDonor, prebuy.ByBought, prebuy.ByMade, prebuy.ByNobody, prebuy.ByNotNeeded} {
+		if len(by[way]) > 0 {
+			d.Takes = append(d.Takes, group{from[way], by[way]})
+		}
+	}
+	for _, l := range c.Left {
+		value := "nobody says what it sells for; nothing is counted"
+		if l.Value != nil {
+			value = l.Value.Span.Print(r.Currency)
+		}
+		d.Left = append(d.Left, leftover{l.Part.Of.ID, l.Part.What, value})
+	}
+	seen := map[string]bool{}
+	for region, items := range c.Items {
+		if c.Regions[region].Out != nil {
+			continue
+		}
+		for _, i := range items {
+			if i.Level != "must" || !i.Due {
+				continue
+			}
+			if m, ok := marginOf(i); ok && !seen["m"+m.Rule+m.Found] {
+				seen["m"+m.Rule+m.Found] = true
+				d.Margins = append(d.Margins, m)
+			}
+			if i.Finding.Outcome != verdict.Unproven || i.Finding.Comparator == "answered" {
+				continue
+			}
+			line := fmt.Sprintf("%s: %s", i.Rule.Title, report.Found(i))
+			if !seen[line] {
+				seen[line] = true
+				d.Open = append(d.Open, line)
+			}
+		}
+	}
+	return d
+}
+
+// marginOf is a number of a must against its limit.
+func marginOf(i verdict.Item) (margin, bool) {
+	f := i.Finding
+	if !f.Value.Numeric() || !f.Limit.Numeric() || *f.Limit.Low <= 0 || f.Comparator != "at most" && f.Comparator != "at least" {
+		return margin{}, false
+	}
+	limit := *f.Limit.Low
+	return margin{
+		Rule: i.Rule.ID, Title: i.Rule.Title, Found: i.Found, Need: i.Needed, State: f.Outcome,
+		low: *f.Value.Low / limit, high: *f.Value.High / limit, upper: f.Comparator == "at most",
+	}, true
+}
+
+// compared says how the order came about, in words that a buyer can check.
+func compared(r *prebuy.Result) []string {
+	out := []string{
+		"Cost to finish is purchase and fetching, putting right, what is bought and made, and hours at the hourly rate, less what is left over and has a value. A price nobody has named is not nothing: the total is then told as at least so much.",
+		"The rank of a combination is one more than the number of those that certainly cost less. Where two may go either way they share a rank.",
+		"Two combinations are compared by what differs: a price, an hourly rate or a part that both have moves both alike and cancels.",
+		"Each need is met in the way that is cheapest in the middle of its range; the vehicle's own part comes before the donor's where they cost the same.",
+	}
+	if r.Exact < len(r.Ranked) {
+		out = append(out, fmt.Sprintf("The leading %d are compared so; the rest by their totals, which can only make more of them share.", r.Exact))
+	}
+	if r.Intent.Fetching == nil && slices.ContainsFunc(slices.Concat(r.Chassis, r.Donors), func(c *prebuy.Candidate) bool { return c.Away() }) {
+		out = append(out, "Fetching is not counted: the intent names no rate for it.")
+	}
+	return out
+}
