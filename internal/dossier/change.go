@@ -76,8 +76,9 @@ func (a *author) weights() Table {
 	t := Table{Caption: captionWeights, Head: []string{colWhat, colChange, colDate, colMass, colPlace}, Shares: []float64{5, 3, 2, 3, 3}}
 	for _, list := range []struct{ path, words string }{{"masses.added", added}, {"masses.removed", removed}, {"masses.carried", carried}} {
 		for _, item := range a.items(list.path) {
+			date := cell(say(item.Word("date"))) // what is carried has none
 			t.Rows = append(t.Rows, Row{Cells: []Cell{
-				a.cellOf(item, "what"), cell(say(list.words)), a.cellOf(item, "date"), cell(a.value(item.Field("mass"))), cell(a.value(item.Field("x"))),
+				a.cellOf(item, "what"), cell(say(list.words)), date, cell(a.value(item.Field("mass"))), cell(a.value(item.Field("x"))),
 			}})
 		}
 	}

@@ -28,6 +28,7 @@ func (a *author) figuresThatMatter() []Block {
 		Shares: []float64{6, 4.4, 5, 3.6, 2.2},
 	}
 	working := Table{Caption: captionWorking, Head: []string{colFigure, colWorking, colSource}, Shares: []float64{4, 10, 5}}
+	var last *figures.Figure
 	for _, l := range (figuresheet.Sheet{Build: a.Build}).Lines() {
 		shown := false
 		for _, i := range l.Held {
@@ -37,9 +38,16 @@ func (a *author) figuresThatMatter() []Block {
 			values.Rows = append(values.Rows, Row{Cells: []Cell{a.figure(l), a.figureValue(l), a.needed(i), a.margin(i), a.state(i)}})
 			shown = true
 		}
-		if shown {
-			working.Rows = append(working.Rows, Row{Cells: []Cell{a.figure(l), a.working(l), source(l.Figure)}})
+		if !shown {
+			continue
 		}
+		if last != l.Figure {
+			formula := cell(say(fmt.Sprintf(formulaIs, l.Figure.Formula)))
+			working.Rows = append(working.Rows, Row{Cells: []Cell{cell(say(l.Figure.Title), code(l.Figure.ID)), formula, source(l.Figure)}})
+			last = l.Figure
+		}
+		at := &working.Rows[len(working.Rows)-1].Cells[1]
+		*at = append(*at, a.working(l)...)
 	}
 	var blocks []Block
 	if len(values.Rows) > 0 {
@@ -143,9 +151,12 @@ func written(sentence string, kind quantity.Kind) string {
 	return ""
 }
 
-// working is the formula, the same with numbers, and the inputs.
+// working is the formula with its numbers, and the inputs.
 func (a *author) working(l figuresheet.Line) Cell {
-	c := cell(say(fmt.Sprintf(formulaIs, l.Figure.Formula)))
+	var c Cell
+	if l.Subject != "build" {
+		c = cell(strong(a.name(l.Subject)))
+	}
 	if l.Numbers != "" {
 		c = append(c, say(a.plain(fmt.Sprintf(numbersAre, l.Numbers))))
 	}

@@ -10,12 +10,13 @@ import (
 
 // identity says what vehicle stands there and who answers for it.
 func (a *author) identity() []Block {
-	vehicle := append(a.optional("build.name"), Facts{
+	vehicle := Facts{
+		{labelBuild, cell(say(a.orUnknown("build.name")))},
 		{labelVehicle, cell(say(strings.TrimSpace(a.orUnknown("chassis.make") + " " + a.orUnknown("chassis.model"))))},
 		a.fact("chassis.model_year"),
 		{labelVIN, cell(a.vin())},
 		{labelDigit, cell(say(a.checkDigit()))},
-	}...)
+	}
 	vehicle = append(vehicle, a.facts("chassis.category", "chassis.odometer")...)
 	vehicle = append(vehicle, a.optional("chassis.built", "chassis.approval_category", "chassis.wheelbase", "chassis.tyres.front_size", "chassis.tyres.rear_size")...)
 	engine := a.facts("engine.family", "engine.number", "engine.model_year", "engine.fuel",

@@ -75,6 +75,7 @@ const (
 	headOriginal     = "As it was sold"
 
 	labelVehicle  = "Vehicle"
+	labelBuild    = "Build"
 	labelVIN      = "VIN"
 	labelDigit    = "Check digit of the VIN"
 	labelWorkshop = "Workshop"

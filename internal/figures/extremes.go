@@ -21,6 +21,7 @@ const (
 	edge           = 1e-6  // of the line: how near its end the slope is tested
 	sweeps         = 40    // at most, of one refinement
 	standstill     = 1e-14 // relative gain below which a refinement stops
+	indifferent    = 1e-12 // the same as a share of what the starts differ by
 	mostPivots     = 6     // 2^6 ways to hold them
 )
 
@@ -199,20 +200,22 @@ func (p *probe) descend(s *start) {
 // refine improves the best few starts and returns the lowest value found.
 func (p *probe) refine(starts []start, best, points int) float64 {
 	slices.SortStableFunc(starts, func(a, b start) int { return cmp.Compare(a.value, b.value) })
+	// Towards a lowest value of nothing, a share of the value itself is never reached.
+	enough := indifferent * (starts[len(starts)-1].value - starts[0].value)
 	starts = starts[:min(best, len(starts))]
 	for i := range starts {
-		p.polish(&starts[i], points, false)
+		p.polish(&starts[i], points, false, enough)
 	}
 	lowest := slices.MinFunc(starts, func(a, b start) int { return cmp.Compare(a.value, b.value) })
 	if len(p.free) <= pairAxes {
-		p.polish(&lowest, points, true)
+		p.polish(&lowest, points, true, enough)
 	}
 	return lowest.value
 }
 
 // polish searches along each axis, along the diagonals of each pair when asked
-// to, and along the way the last round went, until a round gains nothing.
-func (p *probe) polish(s *start, points int, pairs bool) {
+// to, and along the way the last round went, until a round does not gain enough.
+func (p *probe) polish(s *start, points int, pairs bool, enough float64) {
 	for range sweeps {
 		from, before := slices.Clone(s.at), s.value
 		for i, a := range p.free {
@@ -245,7 +248,7 @@ func (p *probe) polish(s *start, points int, pairs bool) {
 		if moved > 1 {
 			p.stride(s, way, points)
 		}
-		if before-s.value <= standstill*math.Abs(before) {
+		if before-s.value <= max(standstill*math.Abs(before), enough) {
 			return
 		}
 	}
@@ -335,7 +338,10 @@ func golden(f func(float64) float64, low, high float64) (t, y float64) {
 	const ratio = 1 / math.Phi
 	t1, t2 := high-ratio*(high-low), low+ratio*(high-low)
 	y1, y2 := f(t1), f(t2)
-	for range 64 { // 0.618^64 of the line: 4e-14
+	for n := range 64 { // 0.618^64 of the line: 4e-14
+		if n > 32 && y1 == y2 {
+			break // where f is smooth, rounding hides what is left
+		}
 		if y1 <= y2 {
 			high, t2, y2 = t2, t1, y1
 			t1 = high - ratio*(high-low)

@@ -1,8 +1,11 @@
 package input
 
 import (
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"trialfit/internal/evidence"
 	"trialfit/internal/figures"
@@ -37,10 +40,17 @@ type Computed struct {
 // Compute evaluates every figure on a manifest, as of a day such as 2026-11-25.
 func Compute(all []*figures.Figure, m *manifest.Manifest, today string) []Computed {
 	out := make([]Computed, len(all))
-	for i, f := range all {
-		results, state := figures.Evaluate(f, Values{m, today})
-		out[i] = Computed{f, results, state}
+	var next atomic.Int64
+	var workers sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) { // a few figures take most of the time
+		workers.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(all); i = int(next.Add(1)) - 1 {
+				results, state := figures.Evaluate(all[i], Values{m, today})
+				out[i] = Computed{all[i], results, state}
+			}
+		})
 	}
+	workers.Wait()
 	return out
 }
 

@@ -26,8 +26,8 @@ type Ask struct {
 	// of its present range, the part in which it alone decides. 1 where nothing
 	// can be said until it is known.
 	Decides float64
-	// Settles says what.
-	Settles string
+	// Settles says what it settles, and Share what Decides means, in words.
+	Settles, Share string
 	// If lists what follows from which answer.
 	If []string
 	// Concerns are the leading combinations that hang on it.
@@ -40,11 +40,47 @@ const mostAsks = 12
 // ask ranks what is not known of the leading combinations by how much of the
 // order it decides.
 func (r *Result) ask(book *rulebook.Book) {
-	r.Asks = append(r.prices(), r.facts(book)...)
+	r.Asks = merged(append(r.prices(), r.facts(book)...))
 	slices.SortStableFunc(r.Asks, func(a, b Ask) int {
 		return cmp.Or(cmp.Compare(b.Decides, a.Decides), cmp.Compare(len(b.Concerns), len(a.Concerns)), slices.Compare(a.Paths, b.Paths))
 	})
 	r.Asks = r.Asks[:min(mostAsks, len(r.Asks))]
+}
+
+// merged takes together what is asked for several reasons.
+func merged(all []Ask) []Ask {
+	var out []Ask
+	for _, a := range all {
+		n := slices.IndexFunc(out, func(b Ask) bool { return slices.Equal(a.Paths, b.Paths) })
+		if n < 0 {
+			out = append(out, a)
+			continue
+		}
+		b := &out[n]
+		if b.Settles != a.Settles {
+			b.Settles += "; " + a.Settles
+		}
+		if a.Decides >= b.Decides {
+			b.Decides, b.Share = a.Decides, a.Share
+			b.Text, b.Tool, b.Way = a.Text, a.Tool, a.Way
+		}
+		b.If = append(b.If, a.If...)
+		for _, id := range a.Concerns {
+			if !slices.Contains(b.Concerns, id) {
+				b.Concerns = append(b.Concerns, id)
+			}
+		}
+	}
+	return out
+}
+
+const (
+	openUntil = "open until it is known"
+	justKnown = "it has to be known, and no answer rules anything out"
+)
+
+func ofRange(share float64) string {
+	return fmt.Sprintf("the answer alone does in %.0f %% of its range", 100*share)
 }
 
 // duel is the first choice against another one that may cost less.
@@ -80,8 +116,14 @@ func (r *Result) prices() []Ask {
 			if share > a.Decides {
 				a.Decides = share
 				a.Settles = fmt.Sprintf("which of %s and %s costs less", d.a.ID, d.b.ID)
+				a.Share = ofRange(share)
+				if l.Missing {
+					a.Share = openUntil
+				}
 			}
-			a.If = append(a.If, ifs...)
+			if l.Kind != KindFact {
+				a.If = append(a.If, ifs...)
+			}
 			for _, id := range []string{d.a.ID, d.b.ID} {
 				if !slices.Contains(a.Concerns, id) {
 					a.Concerns = append(a.Concerns, id)
@@ -95,8 +137,30 @@ func (r *Result) prices() []Ask {
 		}
 	}
 	var out []Ask
+	var unpriced *Ask
 	for _, l := range order {
-		out = append(out, *byLeaf[l])
+		a := byLeaf[l]
+		if !l.Missing || l.Kind != KindQuote {
+			out = append(out, *a)
+			continue
+		}
+		// Prices that nobody has named are one round of calls.
+		if unpriced == nil {
+			a.Text, a.If = "Get prices: "+l.What, nil
+			unpriced = a
+			continue
+		}
+		unpriced.Text += "; " + l.What
+		unpriced.Paths = append(unpriced.Paths, a.Paths...)
+		unpriced.Lines = append(unpriced.Lines, a.Lines...)
+		for _, id := range a.Concerns {
+			if !slices.Contains(unpriced.Concerns, id) {
+				unpriced.Concerns = append(unpriced.Concerns, id)
+			}
+		}
+	}
+	if unpriced != nil {
+		out = append(out, *unpriced)
 	}
 	return append(out, pairs...)
 }
@@ -113,8 +177,8 @@ func (d duel) leaves() []*Leaf {
 		}
 		known := d.a.Cost.less(d.b.Cost, map[*Leaf]Span{l: exactly(l.Span.Middle())})
 		gain := zero().Sub(whole.Width(), known.Width())
-		if l.Missing && (whole.OpenHigh != known.OpenHigh || whole.OpenLow != known.OpenLow) {
-			gain = big.NewRat(1<<40, 1)
+		if l.Missing && d.differs(l) {
+			gain = big.NewRat(1<<40, 1) // nothing is wider than what nobody has named
 		}
 		if gain.Sign() > 0 {
 			width[l] = gain
@@ -123,6 +187,14 @@ func (d duel) leaves() []*Leaf {
 	}
 	slices.SortStableFunc(out, func(a, b *Leaf) int { return width[b].Cmp(width[a]) })
 	return out
+}
+
+// differs says that a leaf does not cancel.
+func (d duel) differs(l *Leaf) bool {
+	s := sum{times: map[factor]int64{}}
+	s.add(d.a.Cost, 1)
+	s.add(d.b.Cost, -1)
+	return slices.ContainsFunc(s.order, func(f factor) bool { return (f.leaf == l || f.rate == l) && s.times[f] != 0 })
 }
 
 // side is -1 where a certainly costs less than b, 1 where it costs more.
@@ -270,7 +342,8 @@ func (r *Result) together(d duel, leaves []*Leaf) (Ask, bool) {
 		Way: first.Way, Of: first.Of, Text: first.Text + " And: " + second.Text, Tool: first.Tool,
 		Paths: []string{best[0].Path, best[1].Path}, Lines: []int{best[0].At.Line, best[1].At.Line},
 		Decides:  float64(most) / (grid * grid),
-		Settles:  fmt.Sprintf("which of %s and %s costs less; neither answer alone does", d.a.ID, d.b.ID),
+		Settles:  fmt.Sprintf("which of %s and %s costs less", d.a.ID, d.b.ID),
+		Share:    fmt.Sprintf("neither answer alone does; both do in %.0f %% of what they may be", 100*float64(most)/(grid*grid)),
 		Concerns: []string{d.a.ID, d.b.ID},
 	}, true
 }

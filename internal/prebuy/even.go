@@ -1,6 +1,9 @@
 package prebuy
 
-import "fmt"
+import (
+	"fmt"
+	"math/big"
+)
 
 // Even is the price of one candidate at which the second choice becomes the
 // first, everything else as it is.
@@ -61,10 +64,22 @@ func (r *Result) turn(a, b *Combination, c *Candidate, rises bool) Even {
 	if rest.OpenLow || rest.Low.Sign() < 0 {
 		e.At.Low, e.At.OpenLow = zero(), false
 	}
-	direction := "falls to"
+	// From one end of the range on the turn is possible, from the other certain.
+	verb, possible, certain := "falls", e.At.High, e.At.Low
+	open, never := rest.OpenHigh, rest.OpenLow || rest.Low.Sign() <= 0
 	if rises {
-		direction = "rises to"
+		verb, possible, certain, open, never = "rises", e.At.Low, e.At.High, rest.OpenLow || rest.Low.Sign() <= 0, rest.OpenHigh
 	}
-	e.Text = fmt.Sprintf("%s becomes the first choice when the price of %s %s %s (asked now: %s)", b.ID, c.ID, direction, e.At.Print(code), now)
+	at := func(x *big.Rat) string { return exactly(x).Print(code) }
+	switch {
+	case open:
+		e.Text = fmt.Sprintf("%s may become the first choice at any price of %s: too much is not known (asked now: %s)", b.ID, c.ID, now)
+	case possible.Cmp(certain) == 0:
+		e.Text = fmt.Sprintf("%s becomes the first choice when the price of %s %s to %s (asked now: %s)", b.ID, c.ID, verb, at(possible), now)
+	case never:
+		e.Text = fmt.Sprintf("%s may become the first choice when the price of %s %s to %s, and no price makes it certain (asked now: %s)", b.ID, c.ID, verb, at(possible), now)
+	default:
+		e.Text = fmt.Sprintf("%s may become the first choice when the price of %s %s to %s, and does for certain at %s (asked now: %s)", b.ID, c.ID, verb, at(possible), at(certain), now)
+	}
 	return e
 }

@@ -52,30 +52,40 @@ func (r *Result) facts(book *rulebook.Book) []Ask {
 				case i.Finding.Comparator == "answered":
 					r.office(c, region, i, book)
 				case report.Lacking(i):
-					share := 0.05 // it has to be known, and no answer can rule it out
+					share, means := 0.05, justKnown
 					if slices.Contains(i.Rule.Outcomes, verdict.NotMet) {
-						share = 1
+						share, means = 1, openUntil
 					}
 					for _, path := range i.Finding.Missing {
 						add(c, []string{path}, func(a *Ask) {
-							a.Decides = max(a.Decides, share)
+							if share > a.Decides {
+								a.Decides, a.Share = share, means
+							}
 							a.Settles = settles(a.Settles, i.Rule.Title)
 						})
 					}
 				case i.Finding.Reason == "straddles":
 					d, result := decider(c, region, i)
 					share, ifs, places := 0.0, []string(nil), []string(nil)
-					if d != nil {
+					means := "both narrowed together settle it"
+					switch {
+					case d == nil:
+						places, share = widest(result)
+						means = fmt.Sprintf("these two make %.0f %% of its width; no single one and no pair settles it", 200*share)
+					case len(d.Paths) == 1:
 						places = d.Paths
 						share, ifs = r.across(c, i, result, d)
-					} else {
-						places, share = widest(result)
+						means = ofRange(share)
+					default:
+						places, share = d.Paths, 0.5
 					}
 					if len(places) == 0 {
 						continue
 					}
 					add(c, places, func(a *Ask) {
-						a.Decides = max(a.Decides, share)
+						if share > a.Decides {
+							a.Decides, a.Share = share, means
+						}
 						a.Settles = settles(a.Settles, i.Rule.Title)
 						for _, text := range ifs {
 							if !slices.Contains(a.If, text) {
@@ -179,11 +189,8 @@ func widest(r figures.Result) (places []string, share float64) {
 const samples = 60
 
 // across finds the share of a value's range in which it settles a finding, and
-// says what follows from which answer. Of a pair only that it decides is told.
+// says what follows from which answer.
 func (r *Result) across(c *Close, i verdict.Item, result figures.Result, d *figures.Decider) (float64, []string) {
-	if len(d.Paths) != 1 {
-		return 0.5, nil // settled when both are narrowed by half or more, at the least
-	}
 	path := d.Paths[0]
 	at := slices.IndexFunc(result.Inputs, func(l figures.Leaf) bool { return l.Path == path })
 	if at < 0 {
@@ -286,21 +293,20 @@ func (r *Result) word(a *Ask, c *Close, paths []string) {
 		}
 		of := ""
 		if who := r.teller(c, path); who != nil {
-			of = " of " + who.ID
+			of = who.ID
 			if a.Of == "" {
 				a.Of = who.ID
 			}
 		}
-		verb := "Ask for the "
-		if way == Measure {
-			verb = "Look or measure: "
-		}
-		text := verb + n.Shape.Noun() + of
-		if n.Shape.Description != "" {
-			text += " (" + strings.TrimSuffix(n.Shape.Description, ".") + ")"
+		text := n.Shape.Noun() + " (" + path + ")"
+		if of != "" {
+			text = of + ": " + text
 		}
 		if n.Value != nil {
 			text += ", now " + shown(n)
+		}
+		if d := n.Shape.Description; d != "" {
+			text += ". " + strings.TrimSuffix(d, ".")
 		}
 		texts = append(texts, text+".")
 		if !slices.Contains(with, with1) {

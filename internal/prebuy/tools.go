@@ -27,6 +27,7 @@ var byPlace = []struct{ prefix, way, tool string }{
 	{"chassis.emission_stage", Measure, "phone: photograph the registration paper"},
 	{"chassis.engine_options", AskSeller, "brochure or parts list of the chassis line"},
 	{"chassis.tyres", Measure, "phone: photograph the sidewall; tape for the diameter"},
+	{"registration.zone", AskSeller, "the address where it will be kept"},
 	{"registration", Measure, "phone: photograph title and registration paper"},
 	{"baseline.corner_weights", Measure, "wheel scales, or a public weighbridge axle by axle"},
 	{"engine.number", Measure, "wire brush and phone: photograph the stamp on the block"},

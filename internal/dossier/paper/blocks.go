@@ -61,7 +61,9 @@ func (s *sheet) heading(text string, level int) {
 func (s *sheet) list(b dossier.List) {
 	const indent = 4
 	for _, item := range b.Items {
-		for i, ln := range s.wrap(item, s.width-indent, body) {
+		lines := s.wrap(item, s.width-indent, body)
+		s.room(float64(min(len(lines), together)) * body.leading)
+		for i, ln := range lines {
 			s.room(body.leading)
 			if i == 0 {
 				s.pdf.SetFillColor(20, 20, 18)
@@ -117,11 +119,7 @@ func (s *sheet) photo(p dossier.Photo, x, y, height float64) {
 
 // boxes are drawn on one page where one holds them.
 func (s *sheet) boxes(boxes dossier.Boxes) {
-	all := 0.0
-	for _, b := range boxes {
-		all += b.Height
-	}
-	if all <= s.end-top {
+	if all := height(boxes); all <= s.end-top {
 		s.room(all)
 	}
 	for _, b := range boxes {
@@ -135,4 +133,12 @@ func (s *sheet) boxes(boxes dossier.Boxes) {
 		s.y = y + b.Height
 	}
 	s.y += 3
+}
+
+func height(boxes dossier.Boxes) float64 {
+	all := 0.0
+	for _, b := range boxes {
+		all += b.Height
+	}
+	return all
 }

@@ -17,13 +17,16 @@ type style struct{ strong, code bool }
 // which comes with their module.
 const family = "dejavu"
 
-var faces = map[style]struct {
+// faces are in the order in which a file holds them, each with the letter by
+// which fpdf tells the faces of a family apart.
+var faces = []struct {
+	style
 	letter string
 	data   []byte
 }{
-	{}:             {"", dejavusanscondensed.TTF},
-	{strong: true}: {"B", dejavusanscondensedbold.TTF},
-	{code: true}:   {"I", dejavusansmono.TTF}, // fpdf tells faces of a family apart by B and I
+	{style{}, "", dejavusanscondensed.TTF},
+	{style{strong: true}, "B", dejavusanscondensedbold.TTF},
+	{style{code: true}, "I", dejavusansmono.TTF},
 }
 
 // fonts measures text and knows which characters can be drawn.
@@ -42,13 +45,13 @@ func loadFonts(pdf *fpdf.Fpdf) (*fonts, error) {
 		pdf: pdf, glyphs: map[style]*sfnt.Font{}, lacks: map[rune]bool{},
 		widths: map[style]map[string]float64{}, known: map[style]map[rune]bool{},
 	}
-	for s, face := range faces {
+	for _, face := range faces {
 		pdf.AddUTF8FontFromBytes(family, face.letter, face.data)
 		font, err := sfnt.Parse(face.data)
 		if err != nil {
 			return nil, err
 		}
-		f.glyphs[s], f.widths[s], f.known[s] = font, map[string]float64{}, map[rune]bool{}
+		f.glyphs[face.style], f.widths[face.style], f.known[face.style] = font, map[string]float64{}, map[rune]bool{}
 	}
 	return f, pdf.Error()
 }
@@ -60,7 +63,11 @@ func (f *fonts) use(s style, size float64) {
 	if s.code {
 		size *= codeSize
 	}
-	f.pdf.SetFont(family, faces[s].letter, size)
+	for _, face := range faces {
+		if face.style == s {
+			f.pdf.SetFont(family, face.letter, size)
+		}
+	}
 }
 
 // width is that of a text in mm.

@@ -196,6 +196,11 @@ func (s *sheet) attach() {
 // section draws a chapter.
 func (s *sheet) section(number int, section dossier.Section) {
 	name := fmt.Sprintf("%d  %s", number, section.Title)
+	if len(section.Blocks) > 0 {
+		if boxes, ok := section.Blocks[0].(dossier.Boxes); ok {
+			s.room(min(height(boxes)+20, s.end-top)) // a heading stays with its boxes
+		}
+	}
 	s.heading(name, 0)
 	link := s.link(section.ID)
 	s.pdf.SetLink(link, s.y-12, s.pdf.PageNo())

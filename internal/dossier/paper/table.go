@@ -110,7 +110,7 @@ func (g grid) row(row dossier.Row) {
 		g.pdf.SetLink(g.link(row.ID), g.y, g.pdf.PageNo())
 	}
 	for first := true; first || most > 0; first = false {
-		fit := int((g.end - g.y - 2*pad) / g.look.leading)
+		fit := int((g.end-g.y-2*pad)/g.look.leading + 1e-6)
 		if fit < 1 || fit < most && fit < 3 {
 			g.turn()
 			continue

@@ -58,7 +58,9 @@ func words(t dossier.Text, f *fonts) []word {
 		blank := strings.HasPrefix(text, " ")
 		for _, w := range strings.Fields(text) {
 			n := len(list)
-			if blank && n > 0 && list[n-1].style == s && list[n-1].link == span.Link && endsInNumber(list[n-1].text) && utf8.RuneCountInString(w) <= 8 {
+			if !blank && n > 0 && list[n-1].text != "" && list[n-1].style == s && list[n-1].link == span.Link {
+				list[n-1].text += w
+			} else if blank && n > 0 && list[n-1].style == s && list[n-1].link == span.Link && endsInNumber(list[n-1].text) && utf8.RuneCountInString(w) <= 8 {
 				list[n-1].text += " " + w
 			} else {
 				list = append(list, word{w, s, span.Link, blank})
@@ -76,6 +78,9 @@ func endsInNumber(s string) bool {
 	r, _ := utf8.DecodeLastRuneInString(s)
 	return r >= '0' && r <= '9' || r == '±'
 }
+
+// hanging is how far a comma may stand out, in mm, rather than begin a line.
+const hanging = 1.2
 
 // wrap breaks a text into lines, at least one. A word longer than a line is
 // broken anywhere.
@@ -109,6 +114,10 @@ func (s *sheet) wrap(t dossier.Text, width float64, l look) []line {
 		}
 		carried = false
 		own := s.fonts.width(lead+w.text, w.style, l.size)
+		if used > 0 && lead == "" && own < hanging {
+			put(w.text, w, lead)
+			continue
+		}
 		if used > 0 && used+own > width && (lead != "" || own <= width) {
 			next()
 			lead = ""
@@ -190,9 +199,14 @@ func (s *sheet) lead(p piece, x float64, l look) {
 	s.pdf.LinkString(x, s.y, p.width, l.leading, p.link)
 }
 
+// together is the number of lines that are not parted by the end of a page.
+const together = 8
+
 // paragraph draws a text over the width of the page, across pages if need be.
 func (s *sheet) paragraph(t dossier.Text, l look) {
-	for _, ln := range s.wrap(t, s.width, l) {
+	lines := s.wrap(t, s.width, l)
+	s.room(float64(min(len(lines), together)) * l.leading)
+	for _, ln := range lines {
 		s.room(l.leading)
 		s.print([]line{ln}, side, l)
 	}

@@ -59,7 +59,7 @@ func Markdown(w io.Writer, r *prebuy.Result) error {
 		m.line("### Ask and measure, what decides most first")
 		m.table("", "question or measurement", "tool", "decides", "then", "answer")
 		for i, a := range v.Asks {
-			m.row(fmt.Sprint(i+1), a.Text, a.Tool, a.Decides+" of "+a.Settles, strings.Join(a.If, "; "), "")
+			m.row(fmt.Sprint(i+1), a.Text, a.Tool, a.Settles+": "+a.Share, strings.Join(a.If, "; "), "")
 		}
 		m.end()
 	}

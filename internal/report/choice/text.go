@@ -15,10 +15,13 @@ import (
 const narrow = 72
 
 // fewDetails is how many combinations are told of closely unless all are asked for.
-const fewDetails = 3
+const fewDetails = 2
 
 // mostRows is how many rows are printed unless all are asked for.
 const mostRows = 20
+
+// mostOpen is how many open musts of one are printed unless all are asked for.
+const mostOpen = 5
 
 // Text writes the answer for a terminal of a number of columns.
 func Text(w io.Writer, r *prebuy.Result, columns int, all bool) error {
@@ -108,14 +111,13 @@ func (p *printer) rows(v *page) {
 		p.more(rest)
 		return
 	}
-	wide, cost := 12, 14
+	wide := 12
 	for _, r := range rows {
 		wide = max(wide, utf8.RuneCountInString(r.Chassis+" + "+r.Donor))
-		cost = max(cost, utf8.RuneCountInString(r.Cost.Text))
 	}
-	p.Line("  %-9s  %-*s  %-*s", "rank", wide, "combination", cost, "cost to finish")
+	p.Line("  %-9s  %-*s  %s", "rank", wide, "combination", "cost to finish")
 	for _, r := range rows {
-		p.Line("  %-9s  %-*s  %-*s", r.rank(), wide, report.Plain(r.Chassis+" + "+r.Donor), cost, r.Cost.Text)
+		p.Line("  %-9s  %-*s  %s", r.rank(), wide, report.Plain(r.Chassis+" + "+r.Donor), r.Cost.Text)
 		for _, o := range r.open() {
 			p.Wrap(strings.Repeat(" ", 13)+"- ", strings.Repeat(" ", 15), o)
 		}
@@ -175,9 +177,11 @@ func (p *printer) details(v *page) {
 		for _, m := range d.Margins {
 			p.Wrap("    margin: ", "      ", m.Found+"; "+m.Need+": "+m.State)
 		}
-		for _, o := range d.Open {
+		open, more := shown(p, d.Open, mostOpen)
+		for _, o := range open {
 			p.Wrap("    unproven: ", "      ", o)
 		}
+		p.more(more)
 	}
 	p.more(rest)
 }
@@ -190,7 +194,7 @@ func (p *printer) asks(v *page) {
 	for i, a := range v.Asks {
 		p.Wrap(fmt.Sprintf("  %2d  ", i+1), "      ", a.Text)
 		p.Wrap("      tool: ", "      ", a.Tool)
-		p.Wrap("      decides: ", "      ", a.Decides+" of "+a.Settles)
+		p.Wrap("      decides: ", "      ", a.Settles+": "+a.Share)
 		for _, f := range a.If {
 			p.Wrap("      - ", "        ", f)
 		}

@@ -151,6 +151,7 @@ type ask struct {
 	Write    []string `json:"write_at"`
 	Decides  string   `json:"decides"`
 	Settles  string   `json:"settles"`
+	Share    string   `json:"share"`
 	If       []string `json:"if"`
 	Concerns []string `json:"concerns"`
 }
@@ -204,7 +205,7 @@ func view(r *prebuy.Result) *page {
 		p.Ruled = append(p.Ruled, out)
 	}
 	for _, a := range r.Asks {
-		p.Asks = append(p.Asks, ask{a.Way, a.Of, a.Text, a.Tool, a.Paths, fmt.Sprintf("%.0f %%", 100*a.Decides), a.Settles, some(a.If), some(a.Concerns)})
+		p.Asks = append(p.Asks, ask{a.Way, a.Of, a.Text, a.Tool, a.Paths, fmt.Sprintf("%.0f %%", 100*a.Decides), a.Settles, a.Share, some(a.If), some(a.Concerns)})
 	}
 	for _, o := range r.Offices {
 		p.Offices = append(p.Offices, office{o.Office, o.Ask, o.Rule, o.Regions, o.Concerns})
@@ -314,7 +315,11 @@ func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
 	d := detail{ID: c.ID, Rank: c.Rank, Costs: []cost{}, Needs: []needed{}, Left: []leftover{}, Open: []string{}, Margins: []margin{}}
 	for _, head := range prebuy.Heads {
 		if sum := c.Cost.Under(head); sum.OpenHigh || sum.Low.Sign() != 0 || sum.High.Sign() != 0 {
-			d.Costs = append(d.Costs, cost{head, moneyOf(sum, r.Currency)})
+			m := moneyOf(sum, r.Currency)
+			if head == prebuy.HeadLeft {
+				m.Text = "less " + prebuy.Span{Low: new(big.Rat).Neg(sum.High), High: new(big.Rat).Neg(sum.Low)}.Print(r.Currency)
+			}
+			d.Costs = append(d.Costs, cost{head, m})
 		}
 	}
 	from := map[prebuy.By]string{
@@ -344,7 +349,7 @@ func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
 		}
 	}
 	for _, l := range c.Left {
-		value := "nobody says what it sells for; nothing is counted"
+		value := "value not known"
 		if l.Value != nil {
 			value = l.Value.Span.Print(r.Currency)
 		}
@@ -363,8 +368,8 @@ func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
 				seen["m"+m.Rule+m.Found] = true
 				d.Margins = append(d.Margins, m)
 			}
-			if i.Finding.Outcome != verdict.Unproven || i.Finding.Comparator == "answered" {
-				continue
+			if i.Finding.Outcome != verdict.Unproven || i.Finding.Comparator == "answered" || i.Finding.Reason == "straddles" && i.Finding.Value.Numeric() {
+				continue // an answer is asked for below, a number told as a margin
 			}
 			line := fmt.Sprintf("%s: %s", i.Rule.Title, report.Found(i))
 			if !seen[line] {
@@ -392,7 +397,7 @@ func marginOf(i verdict.Item) (margin, bool) {
 // compared says how the order came about, in words that a buyer can check.
 func compared(r *prebuy.Result) []string {
 	out := []string{
-		"Cost to finish is purchase and fetching, putting right, what is bought and made, and hours at the hourly rate, less what is left over and has a value. A price nobody has named is not nothing: the total is then told as at least so much.",
+		"Cost to finish is purchase and fetching, putting right, what is bought and made, and hours at the hourly rate, less what is left over. A price nobody has named is not nothing: the total is then told as at least so much. A part left over whose value is not known brings nothing.",
 		"The rank of a combination is one more than the number of those that certainly cost less. Where two may go either way they share a rank.",
 		"Two combinations are compared by what differs: a price, an hourly rate or a part that both have moves both alike and cancels.",
 		"Each need is met in the way that is cheapest in the middle of its range; the vehicle's own part comes before the donor's where they cost the same.",
