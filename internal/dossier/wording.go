@@ -347,5 +347,5 @@ var ownerCare = []string{
 	"never feel for a leak of injection fuel with the hand: the jet goes through the skin",
 	"disconnect the battery, negative first, before working on its cables; a battery gives off gas that burns",
 	"work on brakes, steering, fuel, refrigerant and welds is for people trained and, where the law says so, licensed for it",
-	"do not go beyond the ratings on the vehicle's own plates: the new engine changes none of them",
+	"do not go beyond the ratings on the vehicle's plates: a new engine by itself raises none of them",
 }

@@ -102,6 +102,7 @@ func words(meta *rulebook.Meta) swap {
 func paths(book *rulebook.Book) swap {
 	kinds := map[string][]string{}
 	kind := map[string]string{}
+	worth := map[string]float64{} // of limits: one of the same value changes nothing
 	add := func(path, k string) {
 		kinds[k] = append(kinds[k], path)
 		kind[path] = k
@@ -112,6 +113,7 @@ func paths(book *rulebook.Book) swap {
 	for _, limit := range book.Limits() {
 		if !strings.HasPrefix(limit.Path, "limits.spread.") {
 			add(limit.Path, "limit of "+string(limit.Value.Kind))
+			worth[limit.Path], _ = limit.Value.Floats()
 		}
 	}
 	walk(book.Form.Shape(), "build", func(path string, s *schema.Shape) {
@@ -123,10 +125,14 @@ func paths(book *rulebook.Book) swap {
 	return swap{regexp.MustCompile(`"(?:build|figures|limits)\.[^"]*"`), func(found string) []string {
 		path := strings.Trim(found, `"`)
 		same := kinds[kind[path]]
-		if len(same) < 2 {
-			return nil
+		at := slices.Index(same, path)
+		for step := 1; step < len(same); step++ {
+			other := same[(at+step)%len(same)]
+			if value, limit := worth[path]; !limit || worth[other] != value {
+				return []string{`"` + other + `"`}
+			}
 		}
-		return []string{`"` + same[(slices.Index(same, path)+1)%len(same)] + `"`}
+		return nil
 	}}
 }
 

@@ -120,7 +120,7 @@ type Way struct{ Cost, Hours *Leaf }
 // Read reads the shortlist at path. The error is manifest.Problems, all of
 // them, where the fault is in the file.
 func Read(path string, book *rulebook.Book) (*Shortlist, error) {
-	form, err := schema.NewShortlistValidator()
+	form, err := schema.ShortlistValidator()
 	if err != nil {
 		return nil, err
 	}

@@ -9,6 +9,7 @@ import (
 
 	"trialfit/internal/figures"
 	"trialfit/internal/rulebook"
+	"trialfit/internal/schema"
 	"trialfit/policies"
 )
 
@@ -35,8 +36,8 @@ type unit struct {
 	reads    []string // manifest paths, '*' for any item
 	sections []string
 	figures  []*figures.Figure
-	// words says that only words of the manifest are read, so that pairs that
-	// read the same are decided once.
+	// words says that no figure and no free text is read, so that many pairs read
+	// the same and are decided once.
 	words bool
 
 	judges []*rulebook.Evaluator // by chain
@@ -90,8 +91,9 @@ func units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, o o
 	}
 	var all []*unit
 	merged := map[string]*unit{}
-	add := func(ids []string, meta *rulebook.Meta, reads []string) {
-		u := &unit{rules: ids, region: meta.Region, chained: meta.Region != "" || chained(meta), words: true}
+	add := func(ids []string, meta *rulebook.Meta, asked *rulebook.Meta) {
+		reads := asked.Reads
+		u := &unit{rules: ids, region: meta.Region, chained: chained(asked, reads), words: true}
 		u.read(reads, byPath, o)
 		alone := meta.Collects != "" && u.origin == ofPair && u.words
 		if !alone {
@@ -110,19 +112,20 @@ func units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, o o
 			continue
 		}
 		if meta.Collects == "" {
-			add([]string{meta.ID}, meta, meta.Reads)
+			add([]string{meta.ID}, meta, meta)
 			continue
 		}
-		asked := false
+		later := []string{meta.ID} // not due at plan, whatever is built
 		for _, q := range book.Catalogue() {
-			if q.Question != nil && q.Region == meta.Region && q.Hold == hold {
-				add([]string{meta.ID, q.ID}, meta, q.Reads)
-				asked = true
+			switch {
+			case q.Question == nil || q.Region != meta.Region:
+			case q.Hold == hold:
+				add([]string{meta.ID, q.ID}, meta, q)
+			default:
+				later = append(later, q.ID)
 			}
 		}
-		if !asked {
-			add([]string{meta.ID}, meta, nil)
-		}
+		add(later, meta, &rulebook.Meta{})
 	}
 	for _, u := range all {
 		only := book.Only(u.rules...)
@@ -154,14 +157,15 @@ func inForce(meta *rulebook.Meta, chains [][]rulebook.Region) bool {
 	})
 }
 
-// chained says whether a rule of no region looks at the region all the same. Of
-// the rules of a local pack that is not known, so it is taken for granted.
-func chained(meta *rulebook.Meta) bool {
-	if len(meta.Reads) == 0 {
+// chained says whether a rule looks at which region the build is for, beyond
+// belonging to it. Of the rules of a local pack that is not known, so it is
+// taken for granted.
+func chained(meta *rulebook.Meta, reads []string) bool {
+	if len(reads) == 0 {
 		return true
 	}
-	text, err := fs.ReadFile(policies.FS, "rules/"+meta.ID+"/rule.rego")
-	return err != nil || strings.Contains(string(text), "region")
+	text, err := fs.ReadFile(policies.FS, strings.Join(meta.At, "/")+"/rule.rego")
+	return err != nil || strings.Contains(string(text), "in_region")
 }
 
 // read takes in the paths of a rule: sections, figures and what those read.
@@ -176,6 +180,9 @@ func (u *unit) read(paths []string, byPath map[string]*figures.Figure, o origins
 	for _, p := range paths {
 		if rest, ok := strings.CutPrefix(p, "build."); ok {
 			places = append(places, rest)
+			if at, err := schema.Manifest().At(rest); err != nil || at.Leaf == schema.LeafText {
+				u.words = false // names differ from one candidate to the next
+			}
 			continue
 		}
 		if f := byPath[p]; f != nil {

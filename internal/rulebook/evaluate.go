@@ -81,6 +81,9 @@ func codesOf(chain []Region) []string {
 // is going to judge in many of them: rules of a region that a document does not
 // name take no part in its verdict.
 func (b *Book) Together(chains ...[]Region) error {
+	if b.compiled(chains) {
+		return nil
+	}
 	compiler, err := b.compiler(codesOf(slices.Concat(chains...)))
 	if err != nil {
 		return err
@@ -91,6 +94,12 @@ func (b *Book) Together(chains ...[]Region) error {
 		b.ready.compilers[strings.Join(codesOf(chain), " ")] = compiler
 	}
 	return nil
+}
+
+func (b *Book) compiled(chains [][]Region) bool {
+	b.ready.Lock()
+	defer b.ready.Unlock()
+	return !slices.ContainsFunc(chains, func(chain []Region) bool { return b.ready.compilers[strings.Join(codesOf(chain), " ")] == nil })
 }
 
 // compiler parses and compiles the Rego of all packs and of the regions named.

@@ -28,7 +28,7 @@ func TestShortlist(t *testing.T) {
 		require.Equal(t, "mass", string(s.Quantity), path)
 	}
 
-	v, err := schema.NewShortlistValidator()
+	v, err := schema.ShortlistValidator()
 	require.NoError(t, err)
 	faults := v.Validate(map[string]any{"shortlist": "1", "chassis": []any{map[string]any{"id": "a", "known": map[string]any{"chasis": map[string]any{}}, "price": map[string]any{}}}})
 	var told []string

@@ -8,6 +8,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
@@ -53,8 +54,10 @@ func NewValidator(extensions map[string][]byte, evidenceKinds ...string) (*Valid
 	return &Validator{compiled: compiled, shape: shape, noun: "a manifest"}, nil
 }
 
-// NewShortlistValidator compiles the schema of shortlists.
-func NewShortlistValidator() (*Validator, error) {
+// ShortlistValidator compiles the schema of shortlists, once.
+var ShortlistValidator = sync.OnceValues(shortlistValidator)
+
+func shortlistValidator() (*Validator, error) {
 	var files [2][]byte
 	for i, name := range []string{shortlistFile, manifestFile} {
 		data, err := schemas.FS.ReadFile(name)

@@ -17,7 +17,7 @@ import (
 var files embed.FS
 
 var page = template.Must(template.New("page.html").Funcs(template.FuncMap{
-	"kind": kind, "style": style, "drawing": drawing, "photo": photo, "download": download, "label": label, "percent": percent, "headed": headed, "number": number,
+	"kind": kind, "style": style, "drawing": drawing, "photo": photo, "download": download, "label": label, "percent": percent, "headed": headed, "number": number, "quoted": quoted,
 }).ParseFS(files, "page.html"))
 
 // Write draws a document. The error is one of writing.
@@ -37,18 +37,18 @@ func kind(b dossier.Block) string {
 // style is the style sheet, which is ours.
 func style() (template.CSS, error) {
 	css, err := files.ReadFile("style.css")
-	return template.CSS(css), err //nolint:gosec // an embedded file
+	return template.CSS(css), err
 }
 
 // drawing is an SVG element, whose text is escaped where it is made.
-func drawing(d dossier.Drawing) template.HTML { return template.HTML(d.Picture.Element()) } //nolint:gosec // see above
+func drawing(d dossier.Drawing) template.HTML { return template.HTML(d.Picture.Element()) }
 
 func photo(p dossier.Photo) template.URL { return data("image/jpeg", p.JPEG) }
 
 func download(f dossier.File) template.URL { return data(f.Type, f.Data) }
 
 func data(kind string, content []byte) template.URL {
-	return template.URL("data:" + kind + ";base64," + base64.StdEncoding.EncodeToString(content)) //nolint:gosec // base64
+	return template.URL("data:" + kind + ";base64," + base64.StdEncoding.EncodeToString(content))
 }
 
 // label is the head of a column, for rows that stand below one another.
@@ -73,3 +73,19 @@ func headed(column int) bool { return column == 0 }
 
 // number counts from 1.
 func number(i int) int { return i + 1 }
+
+// quoted is a text as a string of CSS, every character but letters and digits
+// by its number.
+func quoted(s string) template.CSS {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range s {
+		if r >= '0' && r <= '9' || r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' {
+			b.WriteRune(r)
+		} else {
+			fmt.Fprintf(&b, `\%06x`, r)
+		}
+	}
+	b.WriteByte('"')
+	return template.CSS(b.String())
+}

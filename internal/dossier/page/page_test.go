@@ -114,6 +114,8 @@ func TestMarkupStaysText(t *testing.T) {
 	require.NotContains(t, source, "\u202e")
 	require.NotContains(t, source, "\x1b")
 	require.NotContains(t, source, "url(")
+	require.NotContains(t, source, "ZgotmplZ", "something was taken for unsafe")
+	require.Contains(t, source, `content: "Draft\00003a\000020not\000020ready\000020for\000020inspection"`)
 	require.NotContains(t, source, "@import")
 }
 

@@ -79,6 +79,7 @@ func (s *sheet) list(b dossier.List) {
 // photos stand three in a row.
 func (s *sheet) photos(photos dossier.Photos) {
 	const columns, gap, tallest = 3, 5.0, 56.0
+	const pixel = 25.4 / 96 // mm, the largest that one is drawn
 	column := (s.width - gap*(columns-1)) / columns
 	for from := 0; from < len(photos); from += columns {
 		row := photos[from:min(from+columns, len(photos))]
@@ -86,7 +87,7 @@ func (s *sheet) photos(photos dossier.Photos) {
 		captions := make([][]line, len(row))
 		tall, words := 0.0, 0
 		for i, p := range row {
-			heights[i] = min(column*float64(p.Height)/float64(p.Width), tallest)
+			heights[i] = min(column*float64(p.Height)/float64(p.Width), tallest, pixel*float64(p.Height))
 			captions[i] = s.wrap(p.Caption, column, small)
 			tall, words = max(tall, heights[i]), max(words, len(captions[i]))
 		}
@@ -97,7 +98,7 @@ func (s *sheet) photos(photos dossier.Photos) {
 			x := side + float64(i)*(column+gap)
 			s.photo(p, x, y, heights[i])
 			s.y = y + tall + 1
-			s.print(captions[i][:min(len(captions[i]), words)], x, small)
+			s.print(first(captions[i], words), x, small)
 		}
 		s.y = y + tall + 1 + float64(words)*small.leading + 3
 	}

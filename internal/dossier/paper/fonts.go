@@ -1,6 +1,7 @@
 package paper
 
 import (
+	"bytes"
 	"unicode/utf8"
 
 	"codeberg.org/go-fonts/dejavu/dejavusanscondensed"
@@ -46,7 +47,8 @@ func loadFonts(pdf *fpdf.Fpdf) (*fonts, error) {
 		widths: map[style]map[string]float64{}, known: map[style]map[rune]bool{},
 	}
 	for _, face := range faces {
-		pdf.AddUTF8FontFromBytes(family, face.letter, face.data)
+		// fpdf writes into the font it cuts down; the next document needs it whole.
+		pdf.AddUTF8FontFromBytes(family, face.letter, bytes.Clone(face.data))
 		font, err := sfnt.Parse(face.data)
 		if err != nil {
 			return nil, err

@@ -164,7 +164,7 @@ func (s *sheet) everyPage() {
 		markLines := s.wrap(mark, s.width, margin)
 		markWidth := lineWidth(markLines[0])
 		s.y = top - 6 - margin.leading - 0.8
-		s.print(s.wrap(dossier.Text{{Text: s.d.Build}}, s.width-markWidth-6, margin)[:1], side, margin)
+		s.print(first(s.wrap(dossier.Text{{Text: s.d.Build}}, s.width-markWidth-6, margin), 1), side, margin)
 		s.y = top - 6 - margin.leading - 0.8
 		s.print(markLines, full-side-markWidth, margin)
 		number := s.wrap(dossier.Text{{Text: fmt.Sprintf(s.d.Words.Page, n, count)}}, s.width, margin)

@@ -212,3 +212,17 @@ func (s *sheet) paragraph(t dossier.Text, l look) {
 	}
 	s.y += 1.6
 }
+
+// first keeps so many lines; the last one says that there were more.
+func first(lines []line, n int) []line {
+	if len(lines) <= n {
+		return lines
+	}
+	kept := append([]line{}, lines[:n]...)
+	if last := kept[n-1]; len(last) > 0 {
+		last = append(line{}, last...)
+		last[len(last)-1].text += "…"
+		kept[n-1] = last
+	}
+	return kept
+}

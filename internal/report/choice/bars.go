@@ -1,5 +1,7 @@
 package choice
 
+import "fmt"
+
 // barScale is the common scale of the cost ranges that are drawn.
 type barScale struct{ from, to float64 }
 
@@ -23,3 +25,6 @@ func (s *barScale) at(x float64) float64 {
 	}
 	return 100 * (x - s.from) / (s.to - s.from)
 }
+
+// Words tell the ends of the scale.
+func (s *barScale) Words(code string) string { return fmt.Sprintf("%.0f to %.0f %s", s.from, s.to, code) }

@@ -27,10 +27,7 @@ package rules.electrical.belt_in_line
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.electrical.alternator"),
-	judge.when_there("build.electrical.alternator.centres"),
-])
+applies := judge.when_there("build.electrical.alternator.centres")
 
 findings contains judge.about(
 	"electrical.alternator.offset",

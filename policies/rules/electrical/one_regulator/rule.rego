@@ -29,9 +29,6 @@ package rules.electrical.one_regulator
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.electrical.alternator"),
-	judge.when("build.electrical.alternator.regulator", {"built-in", "control-unit"}),
-])
+applies := judge.when("build.electrical.alternator.regulator", {"built-in", "control-unit"})
 
 findings contains judge.one_of("build.electrical.alternator.chassis_regulator", {"disconnected", "none"})

@@ -29,10 +29,7 @@ import data.lib.judge
 
 applies := judge.when_listed("build.fittings")
 
-findings contains judge.about(
-	judge.of(id, "build.fittings.*.bore_need").subject,
-	judge.limit_max(judge.of(id, "figures.fittings.bore_use.*"), "limits.fittings.bore_use"),
-) if {
+findings contains judge.limit_max(judge.of(id, "figures.fittings.bore_use.*"), "limits.fittings.bore_use") if {
 	some id in judge.each("build.fittings")
 	not judge.is_none(judge.of(id, "build.fittings.*.bore_need").path)
 }

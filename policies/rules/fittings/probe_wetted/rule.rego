@@ -28,10 +28,7 @@ import data.lib.judge
 
 applies := judge.when_listed("build.fittings")
 
-findings contains judge.about(
-	judge.of(id, "build.fittings.*.wetted_need").subject,
-	judge.limit_min(judge.of(id, "figures.fittings.wetted_margin.*"), "limits.fittings.wetted_margin"),
-) if {
+findings contains judge.limit_min(judge.of(id, "figures.fittings.wetted_margin.*"), "limits.fittings.wetted_margin") if {
 	some id in judge.each("build.fittings")
 	not judge.is_none(judge.of(id, "build.fittings.*.wetted_need").path)
 }

@@ -32,16 +32,6 @@ findings contains judge.supported(judge.of(id, "build.parts.*.donor_number")) if
 	judge.holds(judge.of(id, "build.parts.*.origin"), "donor")
 }
 
-findings contains judge.one_of(origin, {"new", "donor", "shop"}) if {
+findings contains judge.present_at(judge.of(id, "build.parts.*.origin"), "inspection") if {
 	some id in judge.each("build.parts")
-	origin := judge.of(id, "build.parts.*.origin")
-	not judge.holds(origin, "donor")
-	count(judge.lacks(origin)) > 0
-}
-
-findings contains judge.unasked(origin) if {
-	some id in judge.each("build.parts")
-	origin := judge.of(id, "build.parts.*.origin")
-	not judge.holds(origin, "donor")
-	count(judge.lacks(origin)) == 0
 }

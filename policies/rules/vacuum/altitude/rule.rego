@@ -32,7 +32,7 @@ applies := judge.when_listed("build.vacuum.consumers")
 
 findings contains judge.limit_min(
 	judge.of(id, "figures.hydraulics.vacuum_margin_altitude.*"),
-	"limits.vacuum.altitude_margin",
+	"limits.vacuum.margin",
 ) if {
 	some id in judge.each("build.vacuum.consumers")
 }

@@ -1,0 +1,255 @@
+package prebuy
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"trialfit/internal/check"
+	"trialfit/internal/manifest"
+	"trialfit/internal/verdict"
+)
+
+const today = "2026-11-25"
+
+var shared = sync.OnceValues(func() (*check.Checker, error) {
+	return check.New(check.Options{Hold: hold, Today: today, BlockOn: "must"})
+})
+
+func checker(t testing.TB) *check.Checker {
+	c, err := shared()
+	require.NoError(t, err)
+	return c
+}
+
+func examples(t testing.TB) []string {
+	files, err := filepath.Glob("../../examples/shortlists/*" + Suffix)
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	return files
+}
+
+func example(t testing.TB, name string) string { return "../../examples/shortlists/" + name + Suffix }
+
+// TestComposedVerdict: what is decided piece by piece is what the check itself
+// says of the whole manifest, for every combination, region and must.
+func TestComposedVerdict(t *testing.T) {
+	c := checker(t)
+	for _, file := range examples(t) {
+		s, err := Read(file, c.Book)
+		require.NoError(t, err)
+		j, err := s.jury(t.Context(), c)
+		require.NoError(t, err)
+		fit, err := j.alone(t.Context())
+		require.NoError(t, err)
+		for _, chassis := range s.Chassis {
+			for _, donor := range s.Donors {
+				x := s.combine(chassis, donor)
+				m, _, err := s.manifest(c.Loader, chassis, donor, x.Takes)
+				require.NoError(t, err)
+				b := j.subject(m)
+				composed, err := j.decide(t.Context(), b, "", func(u *unit) bool { return u.origin == ofPair })
+				require.NoError(t, err)
+				reports, err := c.Across(t.Context(), m, s.Intent.Regions)
+				require.NoError(t, err)
+				for i, report := range reports {
+					for _, more := range []map[string]verdict.Rule{fit.intent[i], fit.chassis[chassis.Index].rules[i], fit.donors[donor.Index].rules[i]} {
+						for id, r := range more {
+							composed[i][id] = together(composed[i], id, r)
+						}
+					}
+					said := j.judgement(b, i, composed[i])
+					blocking := slices.Sorted(slices.Values(slices.Concat(said.NotMet, said.Unproven)))
+					require.ElementsMatch(t, report.Verdict.Blocking, blocking, "%s in %s", x.ID, s.Intent.Regions[i])
+					for id, r := range report.Verdict.Rules {
+						if r.Level != "must" || r.Hold != hold {
+							continue
+						}
+						require.Equal(t, r.Outcome, composed[i][id].Outcome, "%s: %s", x.ID, id)
+						require.Equal(t, findings(t, r), findings(t, composed[i][id]), "%s: %s", x.ID, id)
+					}
+				}
+			}
+		}
+	}
+}
+
+func findings(t *testing.T, r verdict.Rule) []string {
+	var out []string
+	for _, f := range r.Findings {
+		text, err := json.Marshal(f)
+		require.NoError(t, err)
+		out = append(out, string(text))
+	}
+	slices.Sort(out)
+	return out
+}
+
+// edited is an example with some text replaced, read anew.
+func edited(t *testing.T, name string, pairs ...string) *Result {
+	c := checker(t)
+	text, err := os.ReadFile(example(t, name))
+	require.NoError(t, err)
+	for i := 0; i < len(pairs); i += 2 {
+		require.Equal(t, 1, strings.Count(string(text), pairs[i]), pairs[i])
+	}
+	file := filepath.Join(t.TempDir(), name+Suffix)
+	require.NoError(t, os.WriteFile(file, []byte(strings.NewReplacer(pairs...).Replace(string(text))), 0o644))
+	s, err := Read(file, c.Book)
+	require.NoError(t, err)
+	r, err := Run(t.Context(), s, c, nil)
+	require.NoError(t, err)
+	return r
+}
+
+// TestPetrolWins: it costs less to finish although the diesel base raises fewer
+// questions; the diesel base with the heavy donor fails on its front axle plate.
+func TestPetrolWins(t *testing.T) {
+	r := edited(t, "heated-wagon")
+	require.Equal(t, "petrol-wagon+van-four", r.Ranked[0].ID)
+	last := r.Ranked[len(r.Ranked)-1]
+	require.Equal(t, "diesel-wagon+van-four", last.ID)
+	require.True(t, Cheaper(r.Ranked[0].Cost, last.Cost))
+	require.Less(t, last.Regions[0].Questions, r.Ranked[0].Regions[0].Questions, "it registers more easily")
+	require.Len(t, r.Ruled, 1)
+	require.Equal(t, "mass/front_axle_rating", r.Ruled[0].Rule)
+	require.Equal(t, []string{"diesel-wagon+truck-six"}, r.Ruled[0].Who)
+}
+
+// TestDieselWins: the petrol base was never offered with so large an engine on
+// its brakes, and Western Australia wants that approved first.
+func TestDieselWins(t *testing.T) {
+	r := edited(t, "slipway-wagon")
+	require.Equal(t, "diesel-wagon+taxi-diesel", r.Ranked[0].ID)
+	require.Len(t, r.Ruled, 1)
+	require.Equal(t, "au-wa/brake_options", r.Ruled[0].Rule)
+	require.Equal(t, []string{"petrol-sedan-wagon+taxi-diesel"}, r.Ruled[0].Who)
+	require.Len(t, r.Blanks, 1)
+	require.Equal(t, "ute-diesel", r.Blanks[0].Candidate)
+	require.Equal(t, "price", r.Blanks[0].First[0].What)
+}
+
+// TestTopQuestion answers what is asked first, on the side of the price at which
+// it says that the matter is settled, and just beyond.
+func TestTopQuestion(t *testing.T) {
+	r := edited(t, "heated-wagon")
+	top := r.Asks[0]
+	require.Equal(t, []string{"donors.van-four.price"}, top.Paths)
+	require.Equal(t, []string{"at most 2687 USD: petrol-wagon+van-four costs less than petrol-wagon+truck-six, whatever else"}, top.If)
+	require.True(t, r.Ranked[0].Shared)
+
+	answered := edited(t, "heated-wagon", `"2100..2900 USD"`, `"2687 USD"`)
+	require.Equal(t, "petrol-wagon+van-four", answered.Ranked[0].ID)
+	require.False(t, answered.Ranked[0].Shared, "settled, as was said")
+	require.Equal(t, 2, answered.Ranked[1].Rank)
+
+	beyond := edited(t, "heated-wagon", `"2100..2900 USD"`, `"2689 USD"`)
+	require.True(t, beyond.Ranked[0].Shared, "just beyond it is open")
+}
+
+// TestBreakEven puts the prices in at which the choice is said to turn.
+func TestBreakEven(t *testing.T) {
+	r := edited(t, "heated-wagon")
+	n := slices.IndexFunc(r.Even, func(e Even) bool { return e.Candidate == "van-four" })
+	require.GreaterOrEqual(t, n, 0)
+	e := r.Even[n]
+	require.True(t, e.Rises)
+	certain := edited(t, "heated-wagon", `"2100..2900 USD"`, `"`+ceil(e.At.High)+`.01 USD"`)
+	require.Equal(t, "petrol-wagon+truck-six", certain.Ranked[0].ID)
+	require.False(t, certain.Ranked[0].Shared)
+	possible := edited(t, "heated-wagon", `"2100..2900 USD"`, `"`+ceil(e.At.Low)+`.01 USD"`)
+	require.True(t, possible.Ranked[0].Shared)
+}
+
+// TestFindings: what can't be true together is told at its line.
+func TestFindings(t *testing.T) {
+	r := edited(t, "heated-wagon", "ZZZ1W9D4XL1000877", "ZZZ1W9C44M1000201", `gross: "2900 kg"`, `gross: "1800 kg"`)
+	var told []string
+	for _, n := range r.Notes {
+		told = append(told, n.Text)
+	}
+	require.Contains(t, told, "diesel-wagon has the VIN of petrol-wagon (line 32): one of the two was copied wrongly, or they are one vehicle")
+	require.True(t, slices.ContainsFunc(told, func(s string) bool {
+		return strings.HasPrefix(s, "diesel-wagon weighs 1885 kg empty, more than its gross rating of 1800 kg")
+	}), told)
+}
+
+// TestProblems: one line for each fault, with the place and what would do.
+func TestProblems(t *testing.T) {
+	c := checker(t)
+	file := "bad" + Suffix
+	t.Chdir(t.TempDir())
+	require.NoError(t, os.WriteFile(file, []byte(`shortlist: 1
+name: bad
+currency: USD
+intent: {regions: "California", hourly_rate: 50}
+chassis:
+  - {id: a, price: "4500 EUR", brings: [{id: tank, meets: tank-retrun}], known: {chassis: {wheelbase: "118 lb"}}}
+donors:
+  - {id: b, prize: "3 USD"}
+`), 0o644))
+	_, err := Read(file, c.Book)
+	require.IsType(t, manifest.Problems{}, err)
+	require.Equal(t, []string{
+		`bad.shortlist.yaml:4:46: found 50, needed an amount with its currency such as "4200..4800 USD"`,
+		`bad.shortlist.yaml:8:13: unknown key "prize", did you mean "price"?`,
+	}, formFaults(err), err)
+
+	text, err := os.ReadFile(file)
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(file, []byte(strings.NewReplacer("hourly_rate: 50", `hourly_rate: "50 USD"`, "prize", "price", `"118 lb"`, `"118 in"`).Replace(string(text))), 0o644))
+	_, err = Read(file, c.Book)
+	require.EqualError(t, err, strings.Join([]string{
+		`bad.shortlist.yaml:4:19: "California" is not a list of ISO 3166 codes: write it as "US-CA, US-NV"`,
+		`bad.shortlist.yaml:6:20: "4500 EUR" is in EUR, this file counts in USD: convert it, currencies are never mixed`,
+		`bad.shortlist.yaml:6:59: "tank-retrun" is no need of this build, did you mean "tank-return"?`,
+	}, "\n"))
+
+	require.NoError(t, os.WriteFile(file, []byte("# nothing\n"), 0o644))
+	_, err = Read(file, c.Book)
+	require.EqualError(t, err, `bad.shortlist.yaml: is empty: a shortlist starts with "shortlist: 1"`)
+}
+
+// formFaults leaves out the fault of a value, which is told along.
+func formFaults(err error) []string {
+	var out []string
+	for line := range strings.SplitSeq(err.Error(), "\n") {
+		if !strings.Contains(line, "118 lb") {
+			out = append(out, line)
+		}
+	}
+	return out
+}
+
+// TestBegin: the manifest that a build begins with loads, is judged as the
+// combination was, and holds what the shortlist knew.
+func TestBegin(t *testing.T) {
+	c := checker(t)
+	for _, file := range examples(t) {
+		s, err := Read(file, c.Book)
+		require.NoError(t, err)
+		for _, chassis := range s.Chassis {
+			for _, donor := range s.Donors {
+				text, err := s.Begin(chassis, donor)
+				require.NoError(t, err)
+				m, err := c.Loader.Read(strings.NewReader(string(text)), "begun"+manifest.Suffix, t.TempDir())
+				require.NoError(t, err, string(text))
+				begun, err := c.Check(t.Context(), m)
+				require.NoError(t, err)
+				whole, _, err := s.manifest(c.Loader, chassis, donor, s.combine(chassis, donor).Takes)
+				require.NoError(t, err)
+				report, err := c.Check(t.Context(), whole)
+				require.NoError(t, err)
+				require.Equal(t, report.Verdict.Blocking, begun.Verdict.Blocking)
+				require.Equal(t, s.Name, m.Root.Word("build.name"))
+				require.Equal(t, donor.node.Word("known.engine.family"), m.Root.Word("engine.family"))
+			}
+		}
+	}
+}
