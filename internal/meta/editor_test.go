@@ -21,6 +21,17 @@ import (
 // https://github.com/redhat-developer/yaml-language-server, "Using inlined schema".
 const modeline = "# yaml-language-server: $schema=../../schemas/manifest.json\n"
 
+// shortlistModeline is that of shortlists.
+const shortlistModeline = "# yaml-language-server: $schema=../../schemas/shortlist.json\n"
+
+func shortlists(t *testing.T) []string {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join(root, "examples", "*", "*.shortlist.yaml"))
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	return files
+}
+
 func examples(t *testing.T) []string {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join(root, "examples", "*", "*.build.yaml"))
@@ -37,6 +48,13 @@ func TestModeline(t *testing.T) {
 		_, err = os.Stat(filepath.Join(filepath.Dir(file), "../../schemas/manifest.json"))
 		require.NoError(t, err, "the modeline leads nowhere")
 	}
+	for _, file := range shortlists(t) {
+		text, err := os.ReadFile(file)
+		require.NoError(t, err)
+		require.True(t, strings.HasPrefix(string(text), shortlistModeline), file)
+		_, err = os.Stat(filepath.Join(filepath.Dir(file), "../../schemas/shortlist.json"))
+		require.NoError(t, err, "the modeline leads nowhere")
+	}
 }
 
 // TestEditor: with nothing but the modeline an editor completes keys and words,
@@ -51,7 +69,7 @@ func TestEditor(t *testing.T) {
 	}
 	s := serve(t, program)
 
-	for _, file := range examples(t) {
+	for _, file := range append(examples(t), shortlists(t)...) {
 		text, err := os.ReadFile(file)
 		require.NoError(t, err)
 		require.Empty(t, s.open(file, string(text)), file)

@@ -27,4 +27,6 @@ func (s *barScale) at(x float64) float64 {
 }
 
 // Words tell the ends of the scale.
-func (s *barScale) Words(code string) string { return fmt.Sprintf("%.0f to %.0f %s", s.from, s.to, code) }
+func (s *barScale) Words(code string) string {
+	return fmt.Sprintf("%.0f to %.0f %s", s.from, s.to, code)
+}

@@ -24,6 +24,10 @@ import data.lib.judge
 
 applies := judge.when_listed("build.controls.gauges")
 
+findings contains judge.present_at(judge.of(id, "build.controls.gauges.*.shows"), "first-start") if {
+	some id in judge.each("build.controls.gauges")
+}
+
 findings contains judge.limit_min(
 	judge.of(id, "build.controls.gauges.*.warning"),
 	"build.engine.oil_pressure_idle",

@@ -36,10 +36,12 @@ applies := judge.when_listed("build.shafts")
 
 _limit := {"cardan": "limits.shafts.table", "constant-velocity": "limits.shafts.table_two_joints"}
 
-_finding(id) := judge.unasked(judge.of(id, "build.shafts.*.drives")) if {
-	judge.holds(judge.of(id, "build.shafts.*.drives"), "rear-axle")
-} else := judge.unasked(judge.of(id, "build.shafts.*.drives")) if {
-	judge.holds(judge.of(id, "build.shafts.*.drives"), "transfer-case")
+_finding(id) := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "rear-axle")
+} else := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "transfer-case")
 } else := judge.worst([
 	judge.limit_max_for(
 		judge.of(id, "figures.shafts.angle_driving_end_use.*"),

@@ -37,8 +37,9 @@ applies := judge.when_listed("build.shafts")
 
 _limit := {"cardan": "limits.shafts.table", "constant-velocity": "limits.shafts.table_two_joints"}
 
-_finding(id) := judge.unasked(judge.of(id, "build.shafts.*.drives")) if {
-	judge.holds(judge.of(id, "build.shafts.*.drives"), "front-axle")
+_finding(id) := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "front-axle")
 } else := judge.worst([
 	judge.limit_max_for(
 		judge.of(id, "figures.shafts.angle_driving_end_use.*"),

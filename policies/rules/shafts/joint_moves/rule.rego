@@ -31,10 +31,12 @@ import data.lib.judge
 
 applies := judge.when_listed("build.shafts")
 
-_finding(id) := judge.unasked(judge.of(id, "build.shafts.*.joint_driving")) if {
-	judge.holds(judge.of(id, "build.shafts.*.joint_driving"), "constant-velocity")
-} else := judge.unasked(judge.of(id, "build.shafts.*.joint_driven")) if {
-	judge.holds(judge.of(id, "build.shafts.*.joint_driven"), "constant-velocity")
+_finding(id) := judge.unasked(joint) if {
+	joint := judge.of(id, "build.shafts.*.joint_driving")
+	judge.holds(joint, "constant-velocity")
+} else := judge.unasked(joint) if {
+	joint := judge.of(id, "build.shafts.*.joint_driven")
+	judge.holds(joint, "constant-velocity")
 } else := judge.worst([
 	judge.limit_min(judge.of(id, "figures.shafts.angle_driving_end.*"), "limits.shafts.least_angle"),
 	judge.limit_min(judge.of(id, "figures.shafts.angle_driven_end.*"), "limits.shafts.least_angle"),

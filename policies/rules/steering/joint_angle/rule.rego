@@ -26,11 +26,11 @@ package rules.steering.joint_angle
 
 import data.lib.judge
 
-applies := judge.when_listed("build.steering.joints")
+applies := judge.when_listed("build.steering.couplings")
 
 findings contains judge.limit_max(
-	judge.of(id, "build.steering.joints.*.angle"),
-	judge.of(id, "build.steering.joints.*.angle_limit"),
+	judge.of(id, "build.steering.couplings.*.angle"),
+	judge.of(id, "build.steering.couplings.*.angle_limit"),
 ) if {
-	some id in judge.each("build.steering.joints")
+	some id in judge.each("build.steering.couplings")
 }

@@ -28,8 +28,8 @@ package rules.steering.joints_secured
 
 import data.lib.judge
 
-applies := judge.when_listed("build.steering.joints")
+applies := judge.when_listed("build.steering.couplings")
 
-findings contains judge.one_of(judge.of(id, "build.steering.joints.*.secured"), {true}) if {
-	some id in judge.each("build.steering.joints")
+findings contains judge.one_of(judge.of(id, "build.steering.couplings.*.secured"), {true}) if {
+	some id in judge.each("build.steering.couplings")
 }
