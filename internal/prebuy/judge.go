@@ -39,6 +39,7 @@ type jury struct {
 	checker *check.Checker
 	chains  [][]rulebook.Region
 	units   []*unit
+	musts   []*rulebook.Meta // in the order of ids
 	cruise  *figures.Figure
 
 	mu    sync.Mutex
@@ -59,6 +60,11 @@ func (s *Shortlist) jury(ctx context.Context, checker *check.Checker) (*jury, er
 		return nil, err
 	}
 	j := &jury{s: s, checker: checker, chains: chains, units: all, known: map[string]map[string]verdict.Rule{}}
+	for _, meta := range checker.Book.Catalogue() {
+		if meta.Level == "must" && meta.Hold == hold {
+			j.musts = append(j.musts, meta)
+		}
+	}
 	for _, f := range checker.Figures {
 		if f.ID == "gearing.top_speed" {
 			j.cruise = f
@@ -253,7 +259,7 @@ func (j *jury) key(b *subject, u *unit, chain int) string {
 // judgement sums up what the rules say in one chain.
 func (j *jury) judgement(b *subject, chain int, rules map[string]verdict.Rule) Judgement {
 	out := Judgement{Region: j.s.Intent.Regions[chain]}
-	for _, meta := range j.checker.Book.Catalogue() {
+	for _, meta := range j.musts {
 		r, judged := rules[meta.ID]
 		if !judged {
 			continue

@@ -252,9 +252,28 @@ func (j *jury) pair(ctx context.Context, fit *singles, c, d *Candidate) (*Combin
 	if wish != nil {
 		x.Wishes = append(x.Wishes, *wish)
 	}
-	rules, err := j.decide(ctx, b, "", func(u *unit) bool { return u.origin == ofPair })
+	rules, err := j.decide(ctx, b, "", func(u *unit) bool { return u.origin == ofPair && u.region == "" })
 	if err != nil {
 		return x, err
+	}
+	var fails *Reason
+	for i := range j.chains {
+		if fails = j.judgement(b, i, rules[i]).Out; fails == nil {
+			break
+		}
+	}
+	if x.Out = fails; fails != nil {
+		x.Out.Region = "" // it fails wherever it is registered: no region is looked at
+		return x, nil
+	}
+	regional, err := j.decide(ctx, b, "", func(u *unit) bool { return u.origin == ofPair && u.region != "" })
+	if err != nil {
+		return x, err
+	}
+	for i := range rules {
+		for id, r := range regional[i] {
+			rules[i][id] = together(rules[i], id, r)
+		}
 	}
 	out := 0
 	for i := range j.chains {

@@ -241,16 +241,31 @@ func (v Value) Floats() (low, high float64) {
 
 // Widen moves each end outward by the larger of relative times its magnitude
 // and floor, which is in the SI unit of the kind; nil is zero. For a
-// Temperature, whose zero is arbitrary, only floor counts. Kind, Unit, Text
-// and Ranged stay.
+// Temperature, whose zero is arbitrary, only floor counts. Small lengths are
+// read off finer tools: there the floor is at most a quarter of the length, but
+// never less than a quarter of itself. Kind, Unit, Text and Ranged stay.
 func (v Value) Widen(relative, floor *big.Rat) Value {
 	by := func(end *big.Rat) *big.Rat {
 		d := new(big.Rat)
 		if relative != nil && v.Kind != Temperature {
 			d.Mul(relative, new(big.Rat).Abs(end))
 		}
-		if floor != nil && d.Cmp(floor) < 0 {
-			d.Set(floor)
+		if floor == nil {
+			return d
+		}
+		least := floor
+		if v.Kind == Length {
+			quarter := big.NewRat(1, 4)
+			share := new(big.Rat).Mul(quarter, new(big.Rat).Abs(end))
+			if low := new(big.Rat).Mul(quarter, floor); share.Cmp(low) < 0 {
+				share = low
+			}
+			if share.Cmp(floor) < 0 {
+				least = share
+			}
+		}
+		if d.Cmp(least) < 0 {
+			d.Set(least)
 		}
 		return d
 	}

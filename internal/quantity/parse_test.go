@@ -237,3 +237,20 @@ func FuzzParse(f *testing.F) {
 		}
 	})
 }
+
+// The floor of a length shrinks with it: a bore of 8 mm that somebody claims is
+// not one of anything up to 18 mm.
+func TestWidenSmallLengths(t *testing.T) {
+	for _, c := range []struct{ text, low, high string }{
+		{"100 mm", "90 mm", "110 mm"},
+		{"40 mm", "30 mm", "50 mm"},
+		{"20 mm", "15 mm", "25 mm"},
+		{"8 mm", "5.5 mm", "10.5 mm"},
+		{"0 mm", "-2.5 mm", "2.5 mm"},
+	} {
+		got := mustParse(t, c.text, Length).Widen(rat("3/100"), rat("1/100"))
+		if got.Low.Cmp(mustParse(t, c.low, Length).Low) != 0 || got.High.Cmp(mustParse(t, c.high, Length).High) != 0 {
+			t.Errorf("%s: %v..%v, want %s..%s", c.text, got.Low, got.High, c.low, c.high)
+		}
+	}
+}

@@ -112,8 +112,17 @@ func (c cell) words() string {
 	case c.Obstacle.Everywhere:
 		return "only what stands in the way everywhere"
 	default:
-		return c.Obstacle.Title + " (" + c.Obstacle.Rule + ")"
+		return clip(c.Obstacle.Title) + " (" + c.Obstacle.Rule + ")"
 	}
+}
+
+// clip keeps a title to two lines of the table; the other forms have it whole.
+func clip(s string) string {
+	const most = 90
+	if r := []rune(s); len(r) > most {
+		return strings.TrimRight(string(r[:most-1]), " ") + "…"
+	}
+	return s
 }
 
 // Text writes the tables for a terminal of a number of columns.
