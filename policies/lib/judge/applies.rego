@@ -23,6 +23,12 @@ _when(bound, accepted) := {"state": "unknown", "because": lacks(bound)} if {
 
 _listed := {true: "yes", false: "no"}
 
+# unless: the word at a path is none of those named. Not to know it is no reason
+# to leave a rule out.
+unless(path, words) := {"state": "no", "because": [written(ref(path).path)]} if {
+	record(ref(path).path).value in words
+} else := {"state": "yes", "because": [written(ref(path).path)]}
+
 # when_listed: a list has at least one item.
 when_listed(list) := {"state": "unknown", "because": [record(list).missing]} if record(list).missing
 

@@ -105,6 +105,11 @@ test_when_min_says_what_it_rests_on if {
 	judge.when_min("build.given", "limits.area.five").because == ["given"] with input as document with data.limits as limits
 }
 
+test_unless[path] if {
+	some path, state in {"build.word": "no", "build.given": "yes", "build.lacking": "yes", "build.empty": "yes"}
+	judge.unless(path, {"diesel"}) == {"state": state, "because": [trim_prefix(path, "build.")]} with input as document
+}
+
 test_when_differs[name] if {
 	some name, c in {
 		"two words": {"other": {"value": "petrol"}, "state": "yes"},

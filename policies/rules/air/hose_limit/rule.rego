@@ -27,7 +27,10 @@ package rules.air.hose_limit
 
 import data.lib.judge
 
-applies := judge.when_there("build.charge_air")
+applies := judge.all_of([
+	judge.when_there("build.charge_air"),
+	judge.unless("build.engine.induction", {"natural"}),
+])
 
 findings contains judge.about(
 	"charge_air.hose_limit",

@@ -26,6 +26,9 @@ package rules.hydraulics.clutch_aligned
 
 import data.lib.judge
 
-applies := judge.when_there("build.hydraulics.clutch")
+applies := judge.all_of([
+	judge.when_there("build.hydraulics.clutch"),
+	judge.unless("build.transmission.type", {"automatic"}),
+])
 
 findings contains judge.one_of("build.hydraulics.clutch.aligned", {true})

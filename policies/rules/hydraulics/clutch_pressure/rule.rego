@@ -26,7 +26,10 @@ package rules.hydraulics.clutch_pressure
 
 import data.lib.judge
 
-applies := judge.when("build.hydraulics.clutch.kind", {"hydraulic"})
+applies := judge.all_of([
+	judge.when("build.hydraulics.clutch.kind", {"hydraulic"}),
+	judge.unless("build.transmission.type", {"automatic"}),
+])
 
 findings contains judge.about(
 	"hydraulics.clutch.pressure_limit",

@@ -26,7 +26,10 @@ package rules.torque.clutch_reserve
 
 import data.lib.judge
 
-applies := judge.when_there("build.transmission.clutch")
+applies := judge.all_of([
+	judge.when_there("build.transmission.clutch"),
+	judge.unless("build.transmission.type", {"automatic"}),
+])
 
 findings contains judge.about(
 	"transmission.clutch.clamp_force",
