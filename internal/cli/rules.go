@@ -160,9 +160,9 @@ func (a *app) letter(cmd *cobra.Command, f listFlags) error {
 
 func (a *app) rulesShow() *cobra.Command {
 	return &cobra.Command{
-		Use:   "show ID",
-		Short: "Say everything about one rule",
-		Args:  cobra.ExactArgs(1),
+		Use:   "show ID [FILE|FOLDER ...]",
+		Short: "Say everything about one rule, and how builds fare under it",
+		Args:  cobra.MinimumNArgs(1),
 		ValidArgsFunction: func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 			book, err := a.book()
 			if err != nil {
@@ -183,9 +183,54 @@ func (a *app) rulesShow() *cobra.Command {
 				}
 				return fmt.Errorf("no rule is called %q%s", args[0], hint)
 			}
-			return showRule(cmd.OutOrStdout(), book, m)
+			if err := showRule(cmd.OutOrStdout(), book, m); err != nil || len(args) == 1 {
+				return err
+			}
+			return a.fare(cmd, m, args[1:])
 		},
 	}
+}
+
+// fare tells what a rule says of each build, at its own next hold point or at
+// the rule's, whichever comes later.
+func (a *app) fare(cmd *cobra.Command, m *rulebook.Meta, args []string) error {
+	c, err := a.checker(judging{blockOn: "must"})
+	if err != nil {
+		return err
+	}
+	manifests, problems, err := load(cmd, c, args, ".")
+	if err != nil {
+		return err
+	}
+	w := cmd.OutOrStdout()
+	p := lines.Printer{W: w, Columns: width(w)}
+	for _, build := range manifests {
+		r, err := c.Check(cmd.Context(), build)
+		if err != nil {
+			problems = append(problems, err)
+			continue
+		}
+		rule, inForce := r.Verdict.Rules[m.ID]
+		if !inForce {
+			p.Line("\n%s: not in force, its region is another", build.Name())
+			continue
+		}
+		due := ""
+		if !rule.Due {
+			due = fmt.Sprintf(", due at %s and not yet at %s", rule.Hold, r.Verdict.Hold)
+		}
+		p.Line("\n%s: %s%s", build.Name(), rule.Outcome, due)
+		b := report.Build{Report: r, Items: items(c, r)}
+		for _, i := range b.Items {
+			if i.Rule.ID == m.ID {
+				p.Wrap("  ", "    ", fmt.Sprintf("%s %s: %s: %s", b.Where(i), i.Finding.Subject, i.Finding.Outcome, report.Found(i)))
+			}
+		}
+	}
+	if p.Err != nil {
+		return p.Err
+	}
+	return outcome(cmd, nil, problems)
 }
 
 func showRule(w io.Writer, book *rulebook.Book, m *rulebook.Meta) error {
