@@ -243,7 +243,8 @@ func (v Value) Floats() (low, high float64) {
 // and floor, which is in the SI unit of the kind; nil is zero. For a
 // Temperature, whose zero is arbitrary, only floor counts. Small lengths are
 // read off finer tools: there the floor is at most a quarter of the length, but
-// never less than a quarter of itself. Kind, Unit, Text and Ranged stay.
+// never less than a quarter of itself; zero is a position, and keeps it whole.
+// Kind, Unit, Text and Ranged stay.
 func (v Value) Widen(relative, floor *big.Rat) Value {
 	by := func(end *big.Rat) *big.Rat {
 		d := new(big.Rat)
@@ -254,7 +255,7 @@ func (v Value) Widen(relative, floor *big.Rat) Value {
 			return d
 		}
 		least := floor
-		if v.Kind == Length {
+		if v.Kind == Length && end.Sign() != 0 {
 			quarter := big.NewRat(1, 4)
 			share := new(big.Rat).Mul(quarter, new(big.Rat).Abs(end))
 			if low := new(big.Rat).Mul(quarter, floor); share.Cmp(low) < 0 {
