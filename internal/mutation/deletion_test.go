@@ -78,6 +78,7 @@ func TestDeletion(t *testing.T) {
 
 // enough says why a must that reads a place may pass without it all the same.
 var enough = map[string]string{
+	"engine.induction":        "only to say that it breathes by itself leaves a rule out",
 	"bay.zones.*.also_wanted": "what else wanted the place has found another, whatever it was",
 }
 

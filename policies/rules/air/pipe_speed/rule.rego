@@ -37,4 +37,7 @@ findings contains judge.about(
 	judge.limit_max("figures.air.charge_pipe_speed", "limits.air.charge_pipe_speed"),
 ) if {
 	not judge.is_none("build.charge_air")
+	_charged.state == "yes"
 }
+
+_charged := judge.unless("build.engine.induction", {"natural"})

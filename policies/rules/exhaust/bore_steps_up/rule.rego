@@ -24,6 +24,9 @@ package rules.exhaust.bore_steps_up
 
 import data.lib.judge
 
-applies := judge.when_there("build.exhaust.brake")
+applies := judge.all_of([
+	judge.when_there("build.exhaust.brake"),
+	judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"}),
+])
 
 findings contains judge.limit_min("build.exhaust.brake.bore", "build.exhaust.downpipe_bore")

@@ -26,6 +26,9 @@ package rules.exhaust.brake_near_turbine
 
 import data.lib.judge
 
-applies := judge.when_there("build.exhaust.brake")
+applies := judge.all_of([
+	judge.when_there("build.exhaust.brake"),
+	judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"}),
+])
 
 findings contains judge.limit_max("build.exhaust.brake.distance", "limits.exhaust.brake_distance")

@@ -28,7 +28,10 @@ package rules.exhaust.brake_pressure
 
 import data.lib.judge
 
-applies := judge.when_there("build.exhaust.brake")
+applies := judge.all_of([
+	judge.when_there("build.exhaust.brake"),
+	judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"}),
+])
 
 findings contains judge.about(
 	"exhaust.brake.pressure",

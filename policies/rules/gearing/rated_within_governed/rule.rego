@@ -5,7 +5,7 @@
 #   the two numbers is from another engine, pump or market, and with it every road speed,
 #   shaft speed and cooling figure.
 # custom:
-#   level: must
+#   level: should
 #   hold: strip
 #   basis: physics
 #   source: definition of rated and governed speed

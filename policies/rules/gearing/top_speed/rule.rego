@@ -14,6 +14,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     choose a taller axle ratio, an overdrive gear or larger tyres, before money is spent
 #   reviewed: 2026-11-25
@@ -22,6 +23,9 @@
 package rules.gearing.top_speed
 
 import data.lib.judge
+
+# Only a diesel has a governor that ends the gear.
+applies := judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"})
 
 findings contains judge.about(
 	"axles.rear.ratio",
