@@ -22,7 +22,7 @@ import (
 )
 
 // TestDecisions compares our decision with that of the server: whole on every
-// example and, in CI, on every case (by hand on one case of each outcome), and on
+// example and, in CI, on every 25th case (by hand on one case of each outcome), and on
 // every case what its own rule says. The bundle holds every region while we compile those of the build's
 // chain only, and in a case its own rule only, so that a rule that reached into
 // another would show here.
@@ -75,12 +75,12 @@ func TestDecisions(t *testing.T) {
 		require.NoError(t, err)
 	}
 	alone, seen := map[string]*check.Checker{}, map[string]bool{}
-	for _, c := range cases {
+	for n, c := range cases {
 		name := c.Rule + "/" + c.Name
 		if alone[c.Rule] == nil {
 			alone[c.Rule] = rulecase.Alone(base, c.Rule)
 		}
-		if !seen[c.Outcome] || os.Getenv("CI") == "true" {
+		if !seen[c.Outcome] || os.Getenv("CI") == "true" && n%25 == 0 {
 			seen[c.Outcome] = true
 			whole(name+", whole", func(t *testing.T) (*check.Report, error) {
 				return c.Run(t.Context(), base, t.TempDir())
