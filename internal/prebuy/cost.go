@@ -48,7 +48,7 @@ const (
 	HeadFetching = "fetching"
 	HeadRepair   = "putting right"
 	HeadParts    = "bought and made"
-	HeadHours    = "hours"
+	HeadHours    = "hours × rate"
 	HeadLeft     = "left over"
 )
 

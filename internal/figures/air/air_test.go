@@ -172,13 +172,5 @@ func truck() figurestest.Fixed {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range air.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, air.Figures(), id, values)
 }

@@ -130,20 +130,10 @@ func TestOutside(t *testing.T) {
 
 func evaluate(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range bell.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, bell.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	result := evaluate(t, id, values)
-	require.True(t, result.Ok(), "%s: %+v", id, result)
-	return result.Low
+	return figurestest.Value(t, bell.Figures(), id, values)
 }

@@ -296,9 +296,7 @@ func find(t *testing.T, id string) *figures.Figure {
 // result evaluates a figure with one subject.
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	results, _ := figures.Evaluate(find(t, id), values)
-	require.Len(t, results, 1)
-	return results[0]
+	return figurestest.Result(t, electrical.Figures(), id, values)
 }
 
 // value is the number of a figure of exact inputs.

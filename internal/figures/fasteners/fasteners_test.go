@@ -103,20 +103,10 @@ func TestLoneHole(t *testing.T) {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range fasteners.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, fasteners.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	r := result(t, id, values)
-	require.True(t, r.Ok(), "%s: %+v", id, r)
-	return r.Low
+	return figurestest.Value(t, fasteners.Figures(), id, values)
 }

@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/figures/figurestest"
@@ -97,20 +96,10 @@ func joint(t *testing.T, inner, outer string) figurestest.Fixed {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range fittings.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, fittings.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	r := result(t, id, values)
-	require.True(t, r.Ok(), "%s: %+v", id, r)
-	return r.Low
+	return figurestest.Value(t, fittings.Figures(), id, values)
 }

@@ -90,15 +90,7 @@ func truck() figurestest.Fixed {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range fuel.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, fuel.Figures(), id, values)
 }
 
 // figure is the value of a figure for the truck.

@@ -106,10 +106,7 @@ func TestRanges(t *testing.T) {
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	results, _ := figures.Evaluate(find(t, id), values)
-	require.Len(t, results, 1)
-	require.True(t, results[0].Ok(), "%s: %+v", id, results[0])
-	return results[0].Low
+	return figurestest.Value(t, gearing.Figures(), id, values)
 }
 
 func find(t *testing.T, id string) *figures.Figure {

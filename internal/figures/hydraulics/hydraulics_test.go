@@ -139,20 +139,10 @@ func truck() figurestest.Fixed {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range hydraulics.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, hydraulics.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	r := result(t, id, values)
-	require.True(t, r.Ok(), "%s: %+v", id, r)
-	return r.Low
+	return figurestest.Value(t, hydraulics.Figures(), id, values)
 }

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"trialfit/internal/figures"
 	"trialfit/internal/figures/figurestest"
@@ -116,20 +115,10 @@ func TestRanges(t *testing.T) {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range lifting.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, lifting.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	r := result(t, id, values)
-	require.True(t, r.Ok(), "%s: %+v", id, r)
-	return r.Low
+	return figurestest.Value(t, lifting.Figures(), id, values)
 }

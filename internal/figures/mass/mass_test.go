@@ -254,15 +254,7 @@ func (v vehicle) add(list, id string, mass, x float64) {
 // result evaluates a figure of the whole build.
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range mass.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, mass.Figures(), id, values)
 }
 
 // one is result where there must be a value.

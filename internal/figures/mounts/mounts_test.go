@@ -65,20 +65,10 @@ func TestNoSense(t *testing.T) {
 
 func result(t *testing.T, id string, values figurestest.Fixed) figures.Result {
 	t.Helper()
-	for _, f := range mounts.Figures() {
-		if f.ID == id {
-			results, _ := figures.Evaluate(f, values)
-			require.Len(t, results, 1)
-			return results[0]
-		}
-	}
-	require.Fail(t, "no figure", id)
-	return figures.Result{}
+	return figurestest.Result(t, mounts.Figures(), id, values)
 }
 
 func value(t *testing.T, id string, values figurestest.Fixed) float64 {
 	t.Helper()
-	r := result(t, id, values)
-	require.True(t, r.Ok(), "%s: %+v", id, r)
-	return r.Low
+	return figurestest.Value(t, mounts.Figures(), id, values)
 }

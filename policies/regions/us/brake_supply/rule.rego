@@ -36,7 +36,7 @@ applies := judge.all_of([
 	judge.when_listed("build.vacuum.consumers"),
 ])
 
-findings contains judge.about(judge.of(id, "build.vacuum.consumers.*").path, judge.worst([
+findings contains judge.about(judge.of(id, "build.vacuum.consumers.*.need").subject, judge.worst([
 	judge.one_of(judge.of(id, "build.vacuum.consumers.*.connected"), {true}),
 	judge.limit_min("build.vacuum.level", judge.of(id, "build.vacuum.consumers.*.need")),
 ])) if {
