@@ -25,7 +25,9 @@
 #     ask: >-
 #       Is a report on modifications due for this change of engine, who may write it, and
 #       which exhaust limits hold?
-#     office: Road Safety Authority, national car testing service
+#     office: >-
+#       Road Safety Authority, national car testing service; for a goods vehicle its
+#       testing of commercial vehicles
 #   reviewed: 2026-11-25
 #   since: 0.1.0
 #   waivable: true

@@ -44,6 +44,7 @@ import data.lib.judge
 
 applies := judge.all_of([
 	judge.when("build.engine.fuel", {"diesel", "petrol", "lpg", "cng"}),
+	judge.unless("build.registration.use", {"farm"}),
 	judge.any_of([
 		judge.all_of([
 			judge.when_zone({"Clackamas", "Columbia", "Marion", "Multnomah", "Washington", "Yamhill"}),

@@ -2,7 +2,7 @@
 # title: the battery meets the engine maker's cranking need
 # description: >-
 #   The cold cranking current of the batteries together is at least what the engine's maker
-#   asks for. Petrol batteries turn a diesel too slowly to start it.
+#   asks for, where he names it. Petrol batteries turn a diesel too slowly to start it.
 # custom:
 #   level: must
 #   hold: install
@@ -14,6 +14,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: fit a larger battery or a second one in parallel, of the same age and type
 #   caution: >-
 #     batteries are heavy and hold acid: lift with a strap, wear goggles, keep flames away
@@ -23,6 +24,9 @@
 package rules.electrical.battery_need
 
 import data.lib.judge
+
+# Where the maker names none, the rule for each litre is what is left.
+applies := judge.when_there("build.engine.cranking_need")
 
 findings contains judge.about(
 	"electrical.battery.cold_cranking_current",

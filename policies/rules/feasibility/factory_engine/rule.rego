@@ -31,6 +31,15 @@ applies := judge.all_of([
 	judge.when_listed("build.chassis.engine_options"),
 ])
 
+# The engine that goes in is one of those: nothing is left to look for.
+_sold_with_it := [id |
+	some id in judge.each("build.chassis.engine_options")
+	judge.equals(judge.of(id, "build.chassis.engine_options.*.family"), "build.engine.family").outcome == "met"
+]
+
 findings contains judge.differs(judge.of(id, "build.chassis.engine_options.*.fuel"), "build.engine.fuel") if {
+	count(_sold_with_it) == 0
 	some id in judge.each("build.chassis.engine_options")
 }
+
+findings contains judge.unasked(judge.of(id, "build.chassis.engine_options.*.fuel")) if some id in _sold_with_it

@@ -25,7 +25,10 @@ package rules.gearing.cruise_above_peak
 
 import data.lib.judge
 
-applies := judge.when("build.engine.fuel", {"diesel"})
+applies := judge.all_of([
+	judge.when("build.engine.fuel", {"diesel"}),
+	judge.unless("build.registration.use", {"farm"}),
+])
 
 findings contains judge.about(
 	"axles.rear.ratio",

@@ -14,6 +14,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     choose an axle ratio, top gear and tyres that bring 100 km/h into the band
 #   reviewed: 2026-11-25
@@ -22,6 +23,12 @@
 package rules.gearing.cruise_in_band
 
 import data.lib.judge
+
+# Makers of petrol engines print no such band, and a farm truck does not cruise.
+applies := judge.all_of([
+	judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"}),
+	judge.unless("build.registration.use", {"farm"}),
+])
 
 findings contains judge.about("axles.rear.ratio", judge.within(
 	"figures.gearing.cruise_speed",

@@ -24,8 +24,12 @@ package rules.gearing.top_speed
 
 import data.lib.judge
 
-# Only a diesel has a governor that ends the gear.
-applies := judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"})
+# Only a diesel has a governor that ends the gear, and nobody asks a farm truck to
+# keep up.
+applies := judge.all_of([
+	judge.unless("build.engine.fuel", {"petrol", "lpg", "cng", "electric"}),
+	judge.unless("build.registration.use", {"farm"}),
+])
 
 findings contains judge.about(
 	"axles.rear.ratio",

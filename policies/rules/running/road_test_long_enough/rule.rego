@@ -1,16 +1,16 @@
 # METADATA
 # title: the road test was long enough to find faults
 # description: >-
-#   The first drives add up to some 50 km, with motorway and hill in them. What shakes
-#   loose, chafes through or boils does so after an hour, and then it is the owner who
-#   walks.
+#   The first drives add up to some 50 km, with motorway and hill in them; 15 km for a
+#   farm vehicle, laden, over the ground that it works on. What shakes loose, chafes
+#   through or boils does so after an hour, and then it is the owner who walks.
 # custom:
 #   level: should
 #   hold: inspection
 #   basis: common-practice
 #   source: >-
 #     common practice: an hour of mixed road, some 50 km, before anything is called
-#     finished
+#     finished; an hour at work on a farm
 #   outcomes:
 #   - met
 #   - not met
@@ -27,4 +27,8 @@ package rules.running.road_test_long_enough
 
 import data.lib.judge
 
-findings contains judge.limit_min("build.road_test.distance", "limits.running.road_test")
+_on_the_road := judge.unless("build.registration.use", {"farm"}).state
+
+findings contains judge.limit_min("build.road_test.distance", "limits.running.road_test") if _on_the_road == "yes"
+
+findings contains judge.limit_min("build.road_test.distance", "limits.running.farm_test") if _on_the_road == "no"

@@ -3,7 +3,7 @@
 # description: >-
 #   At gross mass, in top gear and at the speed of peak torque, the engine holds a grade of
 #   3 per cent. A slow engine geared tall enough for the motorway otherwise falls out of top
-#   gear at every bridge.
+#   gear at every bridge. An automatic gearbox changes down by itself.
 # custom:
 #   level: should
 #   hold: plan
@@ -15,6 +15,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     choose a shorter axle ratio or top gear, smaller tyres, or an engine with more torque
 #   reviewed: 2026-11-25
@@ -23,6 +24,8 @@
 package rules.torque.climbs_in_top
 
 import data.lib.judge
+
+applies := judge.unless("build.transmission.type", {"automatic"})
 
 findings contains judge.about(
 	"axles.rear.ratio",
