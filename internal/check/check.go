@@ -201,7 +201,8 @@ func sumProblems(m *manifest.Manifest, err error) manifest.Problems {
 }
 
 // Record writes the digests of a manifest's evidence into its side file and
-// returns the file's name. Nothing is written when a file is missing.
+// returns the file's name, "" where no evidence has a file. Nothing is written
+// when a file is missing.
 func Record(m *manifest.Manifest) (string, error) {
 	list := m.Node("evidence")
 	var paths []string
@@ -209,6 +210,9 @@ func Record(m *manifest.Manifest) (string, error) {
 		if f := item.Field("file"); f.Value != nil {
 			paths = append(paths, f.Value.Text)
 		}
+	}
+	if len(paths) == 0 {
+		return "", nil
 	}
 	sums, err := evidence.Record(m.Dir, paths)
 	if err != nil {

@@ -147,7 +147,11 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 			if err != nil {
 				return err
 			}
-			fmt.Fprintf(cmd.ErrOrStderr(), "recorded %s\n", name)
+			said := "recorded " + name
+			if name == "" {
+				said = m.File + ": no evidence file to record"
+			}
+			fmt.Fprintln(cmd.ErrOrStderr(), said)
 		}
 	}
 	var judged []report.Build
