@@ -88,7 +88,7 @@ type probe struct {
 	args  Args
 	point []float64  // a value per dimension
 	known []bool     // per dimension
-	cells []*float64 // per slot its cell in a column, nil for a scalar
+	cells []*float64 // per slot its place in args
 	free  []axis     // what the search may move
 	ends  []axis     // what stands at one of its ends
 	pivot []axis     // what is held at each end in turn
@@ -106,20 +106,10 @@ func (b *box) probe(dims []dim, sign float64) *probe {
 	p := &probe{
 		box:   b,
 		sign:  sign,
-		args:  NewArgs(map[string]float64{}, map[string][]float64{}),
 		point: make([]float64, len(dims)),
 		known: make([]bool, len(dims)),
 	}
-	for _, c := range b.columns {
-		p.args.columns[c.name] = make([]float64, c.length)
-	}
-	for _, s := range b.slots {
-		var cell *float64
-		if s.index != scalar {
-			cell = &p.args.columns[s.input.Name][s.index]
-		}
-		p.cells = append(p.cells, cell)
-	}
+	p.args, p.cells = b.args()
 	for i, d := range dims {
 		p.known[i] = d.known
 		p.point[i] = d.Low
@@ -145,19 +135,34 @@ func (b *box) probe(dims []dim, sign float64) *probe {
 	return p
 }
 
+// args returns empty Args for the box and where each slot has its place in them.
+func (b *box) args() (Args, []*float64) {
+	var a Args
+	for _, c := range b.columns {
+		a.columns = append(a.columns, named[[]float64]{c.name, make([]float64, c.length)})
+	}
+	a.scalars = make([]named[float64], 0, len(b.slots)) // places must not move
+	cells := make([]*float64, len(b.slots))
+	for i, s := range b.slots {
+		if s.index != scalar {
+			cells[i] = &a.Column(s.input.Name)[s.index]
+			continue
+		}
+		a.scalars = append(a.scalars, named[float64]{name: s.input.Name})
+		cells[i] = &a.scalars[len(a.scalars)-1].value
+	}
+	return a, cells
+}
+
 // value returns sign × Compute at the present point. Every place in Args is
 // written each time, so that a formula may sort its columns.
 func (p *probe) value() float64 {
 	for i := range p.box.slots {
 		s := &p.box.slots[i]
-		x := s.fixed
 		if s.dim >= 0 && p.known[s.dim] {
-			x = p.point[s.dim]
-		}
-		if cell := p.cells[i]; cell != nil {
-			*cell = x
+			*p.cells[i] = p.point[s.dim]
 		} else {
-			p.args.scalars[s.input.Name] = x
+			*p.cells[i] = s.fixed
 		}
 	}
 	y := p.box.figure.Compute(p.args)

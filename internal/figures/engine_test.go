@@ -142,7 +142,7 @@ func TestChoices(t *testing.T) {
 
 func TestMistakesInAFigurePanic(t *testing.T) {
 	root := figure(func(a figures.Args) float64 { return 1 / a.At("x") }, figures.Input{Name: "x", Path: "x"})
-	assert.PanicsWithValue(t, "figures: test.figure: value +Inf within the declared bounds, at {map[x:0] map[]}", func() {
+	assert.PanicsWithValue(t, "figures: test.figure: value +Inf within the declared bounds, at {[{x 0}] []}", func() {
 		figures.Evaluate(root, leaves(map[string]figures.Leaf{"x": figurestest.Exact(0)}))
 	})
 	stars := figure(sum, figures.Input{Name: "x", Path: "fittings.*.joints.*.gap"})

@@ -114,33 +114,48 @@ type Condition struct {
 
 // Args carries one point of the input box to Compute.
 type Args struct {
-	scalars map[string]float64
-	columns map[string][]float64
+	scalars []named[float64]
+	columns []named[[]float64]
+}
+
+// named is one entry of Args. A figure has a handful of inputs: to look through
+// them takes less time than to hash a name, and a search asks thousands of times.
+type named[V any] struct {
+	name  string
+	value V
+}
+
+func find[V any](all []named[V], kind, name string) V {
+	for i := range all {
+		if all[i].name == name {
+			return all[i].value
+		}
+	}
+	panic("figures: no " + kind + " input " + name)
 }
 
 // At returns the scalar input called name. It panics on a name the figure did
 // not declare: that is a mistake in the figure, not in the manifest.
 func (a Args) At(name string) float64 {
-	v, ok := a.scalars[name]
-	if !ok {
-		panic("figures: no scalar input " + name)
-	}
-	return v
+	return find(a.scalars, "scalar", name)
 }
 
 // Column returns the values of the list input called name, in manifest order.
 // They are only lent: the slice must not be kept after Compute returns.
 func (a Args) Column(name string) []float64 {
-	v, ok := a.columns[name]
-	if !ok {
-		panic("figures: no column input " + name)
-	}
-	return v
+	return find(a.columns, "column", name)
 }
 
 // NewArgs builds Args by hand; tests of single figures use it.
 func NewArgs(scalars map[string]float64, columns map[string][]float64) Args {
-	return Args{scalars: scalars, columns: columns}
+	var a Args
+	for name, v := range scalars {
+		a.scalars = append(a.scalars, named[float64]{name, v})
+	}
+	for name, v := range columns {
+		a.columns = append(a.columns, named[[]float64]{name, v})
+	}
+	return a
 }
 
 // State says what a leaf or a list holds.
