@@ -23,6 +23,8 @@ const (
 	standstill     = 1e-14 // relative gain below which a refinement stops
 	indifferent    = 1e-12 // the same as a share of what the starts differ by
 	mostPivots     = 6     // 2^6 ways to hold them
+	closely        = 64    // golden sections of a line: 0.618^64 of it, 4e-14
+	roughly        = 14    // the same while a search still moves on: 1e-3
 )
 
 // minimum returns the lowest value of sign × Compute over dims: exact where it
@@ -36,7 +38,7 @@ func (b *box) minimum(dims []dim, sign float64) float64 {
 	case n == 0:
 		return p.atEnds()
 	case n == 1:
-		_, y := scan(p.along(0), p.free[0].Range, lonePoints)
+		_, y := scan(p.along(0), p.free[0].Range, lonePoints, closely)
 		return y
 	case n <= latticeAxes:
 		return p.refine(append(p.lattice(), p.aligned()...), latticeValleys, finePoints)
@@ -203,24 +205,29 @@ func (p *probe) refine(starts []start, best, points int) float64 {
 	// Towards a lowest value of nothing, a share of the value itself is never reached.
 	enough := indifferent * (starts[len(starts)-1].value - starts[0].value)
 	starts = starts[:min(best, len(starts))]
+	goal := math.Inf(1)
 	for i := range starts {
-		p.polish(&starts[i], points, false, enough)
+		p.polish(&starts[i], goal, points, false, enough)
+		goal = min(goal, starts[i].value)
 	}
 	lowest := slices.MinFunc(starts, func(a, b start) int { return cmp.Compare(a.value, b.value) })
 	if len(p.free) <= pairAxes {
-		p.polish(&lowest, points, true, enough)
+		p.polish(&lowest, goal, points, true, enough)
 	}
 	return lowest.value
 }
 
 // polish searches along each axis, along the diagonals of each pair when asked
-// to, and along the way the last round went, until a round does not gain enough.
-func (p *probe) polish(s *start, points int, pairs bool, enough float64) {
+// to, and along the way the last round went, until a round does not gain enough:
+// roughly first, for what one line gains the next one moves away from. It gives
+// up on what would not come down to the goal at the pace of its last round.
+func (p *probe) polish(s *start, goal float64, points int, pairs bool, enough float64) {
+	sections := roughly
 	for range sweeps {
 		from, before := slices.Clone(s.at), s.value
 		for i, a := range p.free {
 			p.move(s.at)
-			if t, y := scan(p.along(i), a.Range, points); y < s.value {
+			if t, y := scan(p.along(i), a.Range, points, sections); y < s.value {
 				s.at[i], s.value = t, y
 			}
 		}
@@ -231,9 +238,9 @@ func (p *probe) polish(s *start, points int, pairs bool, enough float64) {
 						direction := make([]float64, len(p.free))
 						direction[i] = p.free[i].High - p.free[i].Low
 						direction[j] = slant * (p.free[j].High - p.free[j].Low)
-						p.stride(s, direction, coarsePoints)
+						p.stride(s, direction, coarsePoints, sections)
 						direction[i], direction[j] = 1, slant
-						p.stride(s, direction, coarsePoints)
+						p.stride(s, direction, coarsePoints, sections)
 					}
 				}
 			}
@@ -246,11 +253,17 @@ func (p *probe) polish(s *start, points int, pairs bool, enough float64) {
 			}
 		}
 		if moved > 1 {
-			p.stride(s, way, points)
+			p.stride(s, way, points, sections)
 		}
-		if before-s.value <= max(standstill*math.Abs(before), enough) {
+		gain := before - s.value
+		hopeless := s.value-sweeps*gain > goal
+		if gain > max(standstill*math.Abs(before), enough) && !hopeless {
+			continue
+		}
+		if sections == closely {
 			return
 		}
+		sections = closely
 	}
 }
 
@@ -263,7 +276,7 @@ func (p *probe) along(i int) func(float64) float64 {
 }
 
 // stride searches from s along a direction as far as the box reaches.
-func (p *probe) stride(s *start, direction []float64, points int) {
+func (p *probe) stride(s *start, direction []float64, points, sections int) {
 	reach := Range{math.Inf(-1), math.Inf(1)}
 	for i, a := range p.free {
 		if direction[i] == 0 {
@@ -282,7 +295,7 @@ func (p *probe) stride(s *start, direction []float64, points int) {
 		}
 		p.move(at)
 	}
-	t, y := scan(func(t float64) float64 { place(t); return p.value() }, reach, points)
+	t, y := scan(func(t float64) float64 { place(t); return p.value() }, reach, points, sections)
 	if y < s.value {
 		place(t)
 		copy(s.at, at)
@@ -292,9 +305,9 @@ func (p *probe) stride(s *start, direction []float64, points int) {
 
 // scan returns the lowest point of f on a line: the best of an even row of
 // points, and of the turning points between them.
-func scan(f func(float64) float64, line Range, points int) (t, y float64) {
-	row := make([]float64, points)
-	values := make([]float64, points)
+func scan(f func(float64) float64, line Range, points, sections int) (t, y float64) {
+	var places, heights [lonePoints]float64
+	row, values := places[:points], heights[:points]
 	for i := range row {
 		row[i] = line.step(i, points)
 		values[i] = f(row[i])
@@ -311,7 +324,7 @@ func scan(f func(float64) float64, line Range, points int) (t, y float64) {
 		return t, y // flat but for rounding
 	}
 	turn := func(low, high float64) {
-		if u, v := golden(f, low, high); v < y {
+		if u, v := golden(f, low, high, sections); v < y {
 			t, y = u, v
 		}
 	}
@@ -334,11 +347,11 @@ func scan(f func(float64) float64, line Range, points int) (t, y float64) {
 
 // golden returns the lowest point of f between low and high by golden-section
 // search, where f falls and then rises.
-func golden(f func(float64) float64, low, high float64) (t, y float64) {
+func golden(f func(float64) float64, low, high float64, sections int) (t, y float64) {
 	const ratio = 1 / math.Phi
 	t1, t2 := high-ratio*(high-low), low+ratio*(high-low)
 	y1, y2 := f(t1), f(t2)
-	for n := range 64 { // 0.618^64 of the line: 4e-14
+	for n := range sections {
 		if n > 32 && y1 == y2 {
 			break // where f is smooth, rounding hides what is left
 		}
