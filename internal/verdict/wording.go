@@ -6,6 +6,7 @@ import (
 
 	"trialfit/internal/figures"
 	"trialfit/internal/input"
+	"trialfit/internal/manifest"
 	"trialfit/internal/quantity"
 	"trialfit/internal/schema"
 )
@@ -60,7 +61,11 @@ func (w wording) write() {
 }
 
 func (w wording) sentences(f Finding) (found, needed string) {
-	found = w.beside(f.Path, f.Value) + w.label(f.Path, f.Value) + w.shown(f.Value, f.Path)
+	value := w.shown(f.Value, f.Path)
+	if value == unknown {
+		value = w.unmeasured(f.Path)
+	}
+	found = w.beside(f.Path, f.Value) + w.label(f.Path, f.Value) + value
 	switch f.Comparator {
 	case "at most", "at least", "the same as", "other than", "not after":
 		limit, title := w.shown(f.Limit, f.Path), w.title(f.LimitPath)
@@ -248,6 +253,20 @@ func (w wording) shown(v *Shown, path string) string {
 	default:
 		return unknown
 	}
+}
+
+// unmeasured words a place without a value of its own: that there is none, how
+// much a list holds, or that it is not known.
+func (w wording) unmeasured(path string) string {
+	switch n := w.Manifest.Node(path); {
+	case n == nil:
+		return unknown
+	case n.State == manifest.None:
+		return "none"
+	case len(n.Items) > 0:
+		return fmt.Sprintf("%d listed", len(n.Items))
+	}
+	return unknown
 }
 
 // unit is the one the builder used: for the value, for most of the inputs of

@@ -16,7 +16,7 @@ func Figures() []*figures.Figure {
 		circuitResistance, voltageDrop, voltageDropShare, voltageDropUse, conductorArea, conductorNeed,
 		ampacity, ampacityUse, ampacityDerated, ampacityDeratedUse, conductorTemperature, insulationMargin, fuseFactor,
 		ccaPerDisplacement, ccaMargin, reserveCharge, standbyTime,
-		preheatCurrent, preheatEnergy, preheatShare, stopHoldCurrent, stopPullCurrent,
+		preheatCurrent, preheatCover, preheatEnergy, preheatShare, stopHoldCurrent, stopPullCurrent,
 		continuousLoad, chargingReserveIdle, chargingUse, alternatorNeed, alternatorUse,
 		alternatorSpeedIdle, alternatorCutInMargin, alternatorSpeedGoverned, alternatorSpeedUse,
 		beltGap, beltWrap, beltLength, beltLengthError, beltMisalignment,

@@ -92,6 +92,13 @@ func TestFuseEnough(t *testing.T) {
 
 // A circuit without a fuse has no fuse factor, and a circuit nobody spoke of is
 // not a circuit that passes.
+// 500 W at 12 V are 41.7 A.
+func TestPreheatCover(t *testing.T) {
+	plugs := circuit(area(t, "8 AWG"), 2.2, 41.7, 12, at20)
+	plugs.Leaves["electrical.preheat.power"] = figurestest.Exact(500)
+	assert.InDelta(t, 1.0008, value(t, "electrical.preheat_cover", plugs), 1e-9)
+}
+
 func TestNoFuse(t *testing.T) {
 	bare := circuit(area(t, "14 AWG"), 3, 28, 12, at20)
 	bare.Leaves["electrical.circuits.pump.fuse"] = figurestest.None()

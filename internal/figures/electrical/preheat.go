@@ -33,6 +33,29 @@ var preheatCurrent = &figures.Figure{
 	Compute: func(a figures.Args) float64 { return HeaterCurrent(a.At("P"), a.At("U")) },
 }
 
+// PreheatCover is the current in A that a circuit is laid out for against that
+// of a heater of a power in W at a voltage in V.
+func PreheatCover(current, power, voltage float64) float64 {
+	return current / HeaterCurrent(power, voltage)
+}
+
+var preheatCover = &figures.Figure{
+	ID:      "electrical.preheat_cover",
+	Title:   "current of the circuit against that of the preheating",
+	Symbol:  "I·U/P",
+	Kind:    quantity.Ratio,
+	Unit:    "%",
+	Per:     circuits,
+	Formula: "steady current of the circuit / (P/U), P power of the heaters, U system voltage; of the circuit that feeds the preheating",
+	Inputs: []figures.Input{
+		circuitCurrent(figures.Rising),
+		{Name: "P", Path: "electrical.preheat.power", Direction: figures.Falling, Valid: heaterBounds},
+		{Name: "U", Path: "electrical.system_voltage", Direction: figures.Rising, Valid: voltageBounds},
+	},
+	Source:  power,
+	Compute: func(a figures.Args) float64 { return PreheatCover(a.At("I"), a.At("P"), a.At("U")) },
+}
+
 var preheatEnergy = &figures.Figure{
 	ID:      "electrical.preheat_energy",
 	Title:   "energy of the preheating in one cold start",

@@ -37,5 +37,9 @@ import data.lib.judge
 
 applies := judge.all_of([
 	judge.when("build.engine.fuel", {"diesel"}),
-	judge.when_differs("build.registration.title_fuel", "build.engine.fuel"),
+	# The paper names the new fuel once the swap is registered; the question stays answered.
+	judge.any_of([
+		judge.when_differs("build.outgoing_engine.fuel", "build.engine.fuel"),
+		judge.when_differs("build.registration.title_fuel", "build.engine.fuel"),
+	]),
 ])

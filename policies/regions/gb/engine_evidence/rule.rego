@@ -32,6 +32,7 @@ import data.lib.judge
 
 applies := judge.any_of([
 	judge.negate(judge.when_min("build.engine.displacement", "build.outgoing_engine.displacement")),
+	judge.when_differs("build.outgoing_engine.fuel", "build.engine.fuel"),
 	judge.when_differs("build.registration.title_fuel", "build.engine.fuel"),
 ])
 

@@ -25,7 +25,10 @@ package rules.air.cleaner_flow
 
 import data.lib.judge
 
-applies := judge.when("build.engine.fuel", {"diesel", "petrol", "lpg", "cng"})
+applies := judge.all_of([
+	judge.when("build.engine.fuel", {"diesel", "petrol", "lpg", "cng"}),
+	judge.when_there("build.intake.cleaner_flow"),
+])
 
 findings contains judge.about(
 	"intake.cleaner_flow",

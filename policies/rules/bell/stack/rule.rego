@@ -24,7 +24,11 @@ package rules.bell.stack
 
 import data.lib.judge
 
-applies := judge.negate(judge.when("build.transmission.bell.as_made", {true}))
+# An automatic has no clutch whose place could be wrong.
+applies := judge.all_of([
+	judge.negate(judge.when("build.transmission.bell.as_made", {true})),
+	judge.unless("build.transmission.type", {"automatic"}),
+])
 
 findings contains judge.about("transmission.bell.flywheel_needed", judge.within(
 	"figures.bell.stack_error",

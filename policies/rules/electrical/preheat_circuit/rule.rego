@@ -44,7 +44,7 @@ findings contains judge.because("no-circuit", judge.lists("build.electrical.circ
 
 findings contains judge.worst([
 	judge.present_at(judge.of(id, "build.electrical.circuits.*.fuse"), "install"),
-	judge.limit_min(judge.of(id, "build.electrical.circuits.*.current"), "figures.electrical.preheat_current"),
+	judge.limit_min(judge.of(id, "figures.electrical.preheat_cover.*"), "limits.electrical.preheat_cover"),
 ]) if {
 	some id in judge.each("build.electrical.circuits")
 	judge.holds(judge.of(id, "build.electrical.circuits.*.consumer"), "preheat")

@@ -40,6 +40,7 @@ import data.lib.judge
 applies := judge.all_of([
 	judge.in_region({"GB", "DE", "CA-QC"}),
 	judge.negate(judge.when("build.engine.fuel", {"electric"})),
+	judge.when_there("build.engine.noise_reference"),
 ])
 
 findings contains judge.limit_max("build.engine.noise", "build.engine.noise_reference")

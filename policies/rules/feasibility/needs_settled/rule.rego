@@ -36,4 +36,20 @@ _needs := {
 	"build.chassis.brings.tank_sender",
 }
 
-findings contains judge.one_of(need, {"vehicle", "donor", "bought", "made", "not-needed"}) if some need in _needs
+# What a petrol engine takes away with it is asked for by its own rule.
+_with_petrol := {"build.chassis.brings.brake_vacuum", "build.chassis.brings.engine_speed_signal"}
+
+_petrol_to_diesel := judge.all_of([
+	judge.when("build.outgoing_engine.fuel", {"petrol"}),
+	judge.when("build.engine.fuel", {"diesel"}),
+])
+
+_asked_there(need) if {
+	_petrol_to_diesel.state == "yes"
+	need in _with_petrol
+}
+
+findings contains judge.one_of(need, {"vehicle", "donor", "bought", "made", "not-needed"}) if {
+	some need in _needs
+	not _asked_there(need)
+}

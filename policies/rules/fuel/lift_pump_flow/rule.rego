@@ -27,7 +27,11 @@ package rules.fuel.lift_pump_flow
 
 import data.lib.judge
 
-applies := judge.when("build.engine.fuel", {"diesel"})
+# None: a rotary pump may draw from the tank by itself.
+applies := judge.all_of([
+	judge.when("build.engine.fuel", {"diesel"}),
+	judge.when_there("build.fuel.lift_pump_flow"),
+])
 
 findings contains judge.about(
 	"fuel.lift_pump_flow",

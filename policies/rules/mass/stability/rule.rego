@@ -36,6 +36,15 @@ import data.lib.judge
 applies := judge.all_of([
 	judge.when("build.chassis.category", _tall),
 	judge.when_listed("build.masses.carried"),
+	judge.any_of([
+		judge.negate(judge.when("build.chassis.category", {"van"})),
+		_high,
+	]),
+])
+
+# A van's maker reckons with a load between its walls, not with one on its roof.
+_high := judge.any_of([judge.when_min(judge.of(id, "build.masses.carried.*.z"), "limits.mass.high_load") |
+	some id in judge.each("build.masses.carried")
 ])
 
 _tall := {"light-truck", "off-road-wagon", "van", "truck"}
