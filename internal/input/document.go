@@ -140,13 +140,23 @@ func figureRecord(m *manifest.Manifest, r figures.Result) map[string]any {
 		list := make([]any, len(r.Outside))
 		for i, e := range r.Outside {
 			list[i] = map[string]any{
-				"path": Written(m, e.Path), "low": number(e.Low), "high": number(e.High),
+				"path": accused(m, r.Figure, e.Path), "low": number(e.Low), "high": number(e.High),
 				"from": number(e.Bounds.Low), "to": number(e.Bounds.High),
 			}
 		}
 		out["outside"] = list
 	}
 	return out
+}
+
+// accused is the path of what lies outside: an input as it is written, or the id
+// of the figure that a condition bounds, which is no place of the manifest even
+// where its discipline is called like one.
+func accused(m *manifest.Manifest, f *figures.Figure, path string) string {
+	if slices.ContainsFunc(f.Conditions, func(c figures.Condition) bool { return c.Figure.ID == path }) {
+		return path
+	}
+	return Written(m, path)
 }
 
 func written(m *manifest.Manifest, paths []string) []string {

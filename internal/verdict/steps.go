@@ -50,7 +50,7 @@ func (w wording) steps(f Finding) []string {
 func (w wording) outside(o Outside) string {
 	what := o.Path
 	kind, unit := w.measure(o.Path)
-	if r, ok := w.results["figures."+o.Path]; ok {
+	if r, ok := w.figure(o.Path); ok {
 		what = r.Figure.Title
 	}
 	return fmt.Sprintf("look at %s: %s, the formula holds for %s", what, quantity.Print(o.Low, o.High, kind, unit), w.bounds(o))
@@ -66,10 +66,20 @@ func (w wording) measure(path string) (quantity.Kind, string) {
 	if n := w.Manifest.Node(path); n != nil && n.Value != nil {
 		return n.Value.Kind, n.Value.Unit
 	}
-	if r, ok := w.results["figures."+path]; ok {
+	if r, ok := w.figure(path); ok {
 		return r.Figure.Kind, input.Unit(w.Manifest, r)
 	}
 	return quantity.Ratio, ""
+}
+
+// figure is the first result of the figure with this id.
+func (w wording) figure(id string) (figures.Result, bool) {
+	for _, c := range w.Computed {
+		if c.Figure.ID == id && len(c.Results) > 0 {
+			return c.Results[0], true
+		}
+	}
+	return figures.Result{}, false
 }
 
 // decider names what to measure next when a range lies across its limit.

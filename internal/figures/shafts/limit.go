@@ -14,9 +14,10 @@ var angleRows = []struct{ speed, angle float64 }{
 	{3500, 5.0}, {4000, 4.2}, {4500, 3.7}, {5000, 3.2},
 }
 
-// AngleLimit is the largest working angle in rad at a shaft speed in rad/s up to
-// 5000 rpm, by the makers' table: between its rows speed × angle runs straight,
-// below 1500 rpm the angle stays at 11.5°.
+// AngleLimit is the largest working angle in rad at a shaft speed in rad/s, by the
+// makers' table: between its rows speed × angle runs straight, below 1500 rpm the
+// angle stays at 11.5°. Above 5000 rpm, where an engine that revs or an overdrive
+// takes a shaft and no maker prints a row, the acceleration of the last row is kept.
 func AngleLimit(speed float64) float64 {
 	n := speed / rpm
 	low := angleRows[0]
@@ -40,10 +41,11 @@ var limitSource = figures.Source{
 	Basis: "manufacturer",
 }
 
-// tabled holds where the makers' table does.
-var tabled = []figures.Condition{{Figure: speed, Valid: figures.Bounds{Low: 0, High: 5000 * rpm}}}
+// tabled holds where the makers' table, kept up above its end, says something
+// of a propeller shaft.
+var tabled = []figures.Condition{{Figure: speed, Valid: figures.Bounds{Low: 0, High: 9000 * rpm}}}
 
-const limitFormula = "θ / θmax, θmax by the shaft's speed n: 11.5° to 1500 rpm, 8.67° at 2000, 7° at 2500, 5.83° at 3000, 5° at 3500, 4.2° at 4000, 3.7° at 4500, 3.2° at 5000; " + speedFormula
+const limitFormula = "θ / θmax, θmax by the shaft's speed n: 11.5° to 1500 rpm, 8.67° at 2000, 7° at 2500, 5.83° at 3000, 5° at 3500, 4.2° at 4000, 3.7° at 4500, 3.2° at 5000, above that 16000°·rpm/n; " + speedFormula
 
 var angleDrivingUse = &figures.Figure{
 	ID:         "shafts.angle_driving_end_use",

@@ -101,6 +101,7 @@ func TestJointAngleTable(t *testing.T) {
 	assert.InDelta(t, 11.5, shafts.AngleLimit(0)/degree, 1e-9)
 	assert.InDelta(t, 11.5, shafts.AngleLimit(800*rpm)/degree, 1e-9)
 	assert.InDelta(t, 5.469, shafts.AngleLimit(3200*rpm)/degree, 1e-3, "between 5.41 of the law and 5.50 of a straight line")
+	assert.InDelta(t, 2.667, shafts.AngleLimit(6000*rpm)/degree, 1e-3, "3.2° at 5000 rpm, kept as an acceleration")
 	last := shafts.AngleLimit(0)
 	for n := 100.0; n <= 6000; n += 100 {
 		limit := shafts.AngleLimit(n * rpm)
@@ -130,7 +131,7 @@ func TestOutside(t *testing.T) {
 	shaft.Leaves["shafts.rear.side.shaft"] = figurestest.Exact(80 * degree)
 	require.NotEmpty(t, evaluate(t, "shafts.angle_driving_end", shaft).Outside)
 	shaft = truck()
-	shaft.Leaves["engine.governed_speed"] = figurestest.Exact(5000 * rpm)
+	shaft.Leaves["engine.governed_speed"] = figurestest.Exact(9000 * rpm)
 	require.NotEmpty(t, evaluate(t, "shafts.angle_driving_end_use", shaft).Outside, "beyond the table")
 }
 

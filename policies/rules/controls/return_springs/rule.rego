@@ -2,7 +2,8 @@
 # title: two springs bring the throttle back to idle
 # description: >-
 #   Two springs, each enough alone, pull the throttle back to idle. With one, a broken
-#   spring leaves the engine where the foot last was.
+#   spring leaves the engine where the foot last was. A pedal with a sensor has its
+#   springs inside, and nothing pulls at the engine.
 # custom:
 #   level: should
 #   hold: first-start
@@ -14,6 +15,7 @@
 #   - met
 #   - not met
 #   - unproven
+#   - not applicable
 #   remedy: >-
 #     fit a second spring that acts on the lever itself, not on the cable
 #   caution: >-
@@ -25,5 +27,7 @@
 package rules.controls.return_springs
 
 import data.lib.judge
+
+applies := judge.unless("build.controls.pedal", {"sensor"})
 
 findings contains judge.limit_min("build.controls.return_springs", "limits.controls.return_springs")

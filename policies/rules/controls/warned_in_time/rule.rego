@@ -3,7 +3,8 @@
 # description: >-
 #   The oil warning comes no later than the least pressure, the coolant warning no later
 #   than the highest temperature that the engine allows. The lamp switch of the old
-#   engine wakes up when the bearings of the new one are already dry.
+#   engine wakes up when the bearings of the new one are already dry. The new engine's own
+#   switch was set by its maker, who sets it below the least pressure that he prints.
 # custom:
 #   level: should
 #   hold: first-start
@@ -33,6 +34,7 @@ findings contains judge.limit_min(
 	"build.engine.oil_pressure_idle",
 ) if {
 	some id in judge.each("build.controls.gauges")
+	not _makers_own(id)
 	judge.holds(judge.of(id, "build.controls.gauges.*.shows"), "oil_pressure")
 }
 
@@ -41,5 +43,8 @@ findings contains judge.limit_max(
 	"build.cooling.top_limit",
 ) if {
 	some id in judge.each("build.controls.gauges")
+	not _makers_own(id)
 	judge.holds(judge.of(id, "build.controls.gauges.*.shows"), "coolant_temperature")
 }
+
+_makers_own(id) if judge.holds(judge.of(id, "build.controls.gauges.*.engine_switch"), true)

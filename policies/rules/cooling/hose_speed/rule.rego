@@ -3,7 +3,7 @@
 # description: >-
 #   The coolant runs no faster than 2 m/s in the hose to the pump and 3 m/s in the hose from
 #   the engine. Reducers down to the old radiator's necks starve the pump at speed: the lower
-#   hose sucks flat and the pump cavitates.
+#   hose sucks flat and the pump cavitates. Not asked where the engine's maker prints no flow.
 # custom:
 #   level: should
 #   hold: mockup
@@ -25,7 +25,10 @@ package rules.cooling.hose_speed
 
 import data.lib.judge
 
-applies := judge.when_there("build.cooling")
+applies := judge.all_of([
+	judge.when_there("build.cooling"),
+	judge.when_there("build.cooling.coolant_flow"),
+])
 
 findings contains judge.about(
 	"cooling.lower_hose",

@@ -26,7 +26,10 @@ package rules.fuel.suction_warm
 
 import data.lib.judge
 
-applies := judge.when("build.engine.fuel", {"diesel"})
+applies := judge.all_of([
+	judge.when("build.engine.fuel", {"diesel"}),
+	judge.when_there("build.fuel.suction_limit"),
+])
 
 findings contains judge.about(
 	"fuel.suction_limit",

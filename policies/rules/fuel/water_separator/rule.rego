@@ -8,7 +8,7 @@
 #   hold: install
 #   basis: common-practice
 #   source: >-
-#     common practice: a separator with a drain between tank and lift pump
+#     common practice: a separator with a drain between tank and injection pump
 #   outcomes:
 #   - met
 #   - not met
