@@ -92,6 +92,9 @@ func (w wording) decider(f Finding) string {
 		return "find out more exactly: " + f.LimitPath
 	}
 	d := figures.Decide(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	if d == nil && w.limitDecides(f) {
+		return "find out more exactly: " + f.LimitPath
+	}
 	if d == nil {
 		return "no single value and no pair decides: narrow the widest ones"
 	}
@@ -105,6 +108,13 @@ func (w wording) decider(f Finding) string {
 			quantity.Print(d.Now[i], d.Now[i], kind, unit), quantity.Print(d.Need[i], d.Need[i], kind, unit))
 	}
 	return "measure " + strings.Join(parts, " and ")
+}
+
+// limitDecides says that the finding would be settled if the limit, a value of
+// the build with a range of its own, were exactly in the middle of it.
+func (w wording) limitDecides(f Finding) bool {
+	middle := (*f.Limit.Low + *f.Limit.High) / 2
+	return middle < *f.Value.Low || middle > *f.Value.High
 }
 
 // enough offers the smallest standard size that would do.

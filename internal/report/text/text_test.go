@@ -73,3 +73,18 @@ func TestThousandFindings(t *testing.T) {
 	require.Contains(t, out, "fittings/threads_mate")
 	require.Regexp(t, `… and 995 more: 995 of\s+electrical/fuse_protects_wire; --all shows them`, out)
 }
+
+// Where the limit is a value of the build and the widest of all, it is what has
+// to be found out.
+func TestLimitWithARange(t *testing.T) {
+	b, _ := judge(t, `trialfit: 1
+build: {name: hottest day, hold: first-start}
+registration: {ambient: 39..49 °C}
+cooling: {top_tank: 85 °C ± 0.5, test_ambient: 34 °C ± 0.5, top_limit: 100 °C ± 1}
+`)
+	i := slices.IndexFunc(b.Items, func(i verdict.Item) bool {
+		return i.Finding.Subject == "cooling.top_tank" && i.Finding.Outcome == verdict.Unproven
+	})
+	require.NotEqual(t, -1, i)
+	require.Equal(t, []string{"find out more exactly: registration.ambient"}, b.Items[i].Do)
+}

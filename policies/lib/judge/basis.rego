@@ -59,6 +59,14 @@ _weak(finding, wanted) := sort({path |
 # where that is asked. Plate values and trade sizes are exact as they stand.
 strong(path, _) if record(concat(".", ["build", path])).basis == "exact"
 
+# What will be carried is laid down by who drives: no paper documents a load
+# that is not on the vehicle yet.
+strong(path, wanted) if {
+	startswith(path, "masses.carried.")
+	not endswith(wanted, _proved)
+	_strength[record(concat(".", ["build", path])).basis] >= _strength.claimed
+}
+
 # What is not there can't be measured any better.
 strong(path, _) if is_none(concat(".", ["build", path]))
 

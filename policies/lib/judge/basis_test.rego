@@ -88,3 +88,17 @@ test_settle_leaves_the_rest_alone[outcome] if {
 	f := {"outcome": outcome, "rests_on": ["estimated"]}
 	judge.settle(f, "measured with evidence") == f with input as bases
 }
+
+# Nobody can document a load that is not there yet; a guess at it stays a guess.
+test_settle_a_load[basis] if {
+	some basis, outcome in {"claimed": "met", "measured": "met", "estimated": "unproven"}
+	doc := holding({"masses": {"carried": {"hay": {"mass": {"low": 900, "high": 900, "basis": basis}}}}})
+	f := judge.settle({"outcome": "met", "rests_on": ["masses.carried.hay.mass"]}, "documented") with input as doc
+	f.outcome == outcome
+}
+
+test_settle_a_load_with_a_paper if {
+	doc := holding({"masses": {"carried": {"hay": {"mass": {"low": 900, "high": 900, "basis": "measured"}}}}})
+	f := judge.settle({"outcome": "met", "rests_on": ["masses.carried.hay.mass"]}, "measured with evidence") with input as doc
+	f.outcome == "unproven"
+}

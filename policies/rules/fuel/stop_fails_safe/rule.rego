@@ -3,7 +3,7 @@
 # description: >-
 #   A mechanical diesel runs without current: its stop is one that cuts the fuel when its
 #   own feed is lost, so that the key always stops it. One that needs current to stop fails
-#   when the wire does.
+#   when the wire does; one that is pulled by hand needs none.
 # custom:
 #   level: should
 #   hold: first-start
@@ -27,6 +27,10 @@ package rules.fuel.stop_fails_safe
 
 import data.lib.judge
 
-applies := judge.when("build.engine.fuel", {"diesel"})
+# A stop that is pulled by hand has no feed to lose.
+applies := judge.all_of([
+	judge.when("build.engine.fuel", {"diesel"}),
+	judge.unless("build.fuel.stop.kind", {"cable", "lever"}),
+])
 
 findings contains judge.one_of("build.fuel.stop.without_power", {"stops-without-power"})

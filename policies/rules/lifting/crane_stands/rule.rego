@@ -35,7 +35,10 @@ applies := judge.when_listed("build.lifting.lifts")
 # Behind its front wheels a crane cannot tip forward, whatever it weighs.
 findings contains _stands(id) if some id in judge.each("build.lifting.lifts")
 
-_stands(id) := behind if {
+# A gantry has no front wheels to go over.
+_stands(id) := judge.unasked(judge.of(id, "build.lifting.lifts.*.overhang")) if {
+	judge.is_none(judge.of(id, "build.lifting.lifts.*.overhang").path)
+} else := behind if {
 	behind := judge.limit_max(judge.of(id, "build.lifting.lifts.*.overhang"), "limits.lifting.overhang")
 	behind.outcome == "met"
 } else := judge.limit_max(judge.of(id, "figures.lifting.tipping_use.*"), "limits.lifting.tipping")

@@ -32,7 +32,10 @@ package rules.shafts.front_joint_angle
 
 import data.lib.judge
 
-applies := judge.when_listed("build.shafts")
+applies := judge.all_of([
+	judge.when_listed("build.shafts"),
+	judge.unless("build.axles.front.drive", {"when-engaged"}),
+])
 
 _limit := {"cardan": "limits.shafts.table", "constant-velocity": "limits.shafts.table_two_joints"}
 

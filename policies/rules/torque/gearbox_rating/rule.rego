@@ -2,8 +2,9 @@
 # title: the gearbox takes the torque of the engine
 # description: >-
 #   The peak torque of the engine is no more than the input torque that the maker of the
-#   gearbox allows. A turbo-diesel behind a gearbox made for a petrol engine strips its
-#   gears at the first steep start.
+#   gearbox allows. Where he prints none, an engine with as much torque that the chassis was
+#   sold with before this gearbox stands for it. A turbo-diesel behind a gearbox made for a
+#   petrol engine strips its gears at the first steep start.
 # custom:
 #   level: must
 #   hold: strip
@@ -27,5 +28,5 @@ import data.lib.judge
 
 findings contains judge.about(
 	"transmission.input_torque_rating",
-	judge.limit_max("figures.torque.gearbox_input_use", "limits.torque.rating"),
+	judge.rated_or_sold(judge.limit_max("figures.torque.gearbox_input_use", "limits.torque.rating")),
 )

@@ -3,7 +3,7 @@
 # description: >-
 #   The peak torque of the engine stays a tenth below what the gearbox takes. Ratings hold
 #   for a gearbox in good order and a driver who spares it; a pump turned up a little eats
-#   the rest.
+#   the rest. An engine no stronger than one that the chassis was sold with has it.
 # custom:
 #   level: should
 #   hold: plan
@@ -26,5 +26,5 @@ import data.lib.judge
 
 findings contains judge.about(
 	"transmission.input_torque_rating",
-	judge.limit_max("figures.torque.gearbox_input_use", "limits.torque.gearbox_reserve"),
+	judge.rated_or_sold(judge.limit_max("figures.torque.gearbox_input_use", "limits.torque.gearbox_reserve")),
 )

@@ -2,8 +2,9 @@
 # title: the joints of each shaft take the torque on the road
 # description: >-
 #   The torque in a shaft in first low, or that at which the tyres of its axle slip where it
-#   is less, is no more than its joints may take. A joint that breaks at speed lets the
-#   shaft flail through floor, brake lines and tank.
+#   is less, is no more than its joints may take, or the engine has no more torque than one
+#   that the chassis was sold with before the same shafts. A joint that breaks at speed lets
+#   the shaft flail through floor, brake lines and tank.
 # related_resources:
 # - ref: http://www.manualsdir.com/manuals/258740/spicer-driveline-installation-service-manual.html?page=5
 #   description: low gear torque and wheel slip torque
@@ -33,6 +34,11 @@ import data.lib.judge
 
 applies := judge.when_listed("build.shafts")
 
-findings contains judge.limit_max(judge.of(id, "figures.torque.shaft_use_road.*"), "limits.torque.rating") if {
+findings contains judge.about(_shaft(id), judge.rated_or_sold(judge.limit_max(
+	judge.of(id, "figures.torque.shaft_use_road.*"),
+	"limits.torque.rating",
+))) if {
 	some id in judge.each("build.shafts")
 }
+
+_shaft(id) := judge.of(id, "figures.torque.shaft_use_road.*").subject

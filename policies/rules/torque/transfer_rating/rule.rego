@@ -2,8 +2,9 @@
 # title: the transfer case takes the torque of first gear
 # description: >-
 #   What the gearbox makes of the peak torque in first gear is no more than the transfer
-#   case may take. A gearbox with a lower first gear than the old one overloads a case that
-#   carried the same engine before.
+#   case may take, or the engine has no more torque than one that the chassis was sold with
+#   before the same gearbox and case. A gearbox with a lower first gear than the old one
+#   overloads a case that carried the same engine before.
 # custom:
 #   level: must
 #   hold: strip
@@ -28,5 +29,5 @@ applies := judge.when_there("build.transfer_case")
 
 findings contains judge.about(
 	"transfer_case.input_torque_rating",
-	judge.limit_max("figures.torque.transfer_input_use", "limits.torque.rating"),
+	judge.rated_or_sold(judge.limit_max("figures.torque.transfer_input_use", "limits.torque.rating")),
 )
