@@ -88,8 +88,8 @@ func ofRange(share float64) string {
 func (r *Result) prices() []Ask {
 	var duels []duel
 	for _, c := range r.Close[min(1, len(r.Close)):] {
-		if a := r.Close[0].Combination; !Cheaper(a.Cost, c.Cost) && !Cheaper(c.Cost, a.Cost) {
-			duels = append(duels, duel{a, c.Combination})
+		if a := r.Close[0]; !Cheaper(a.Cost, c.Cost) && !Cheaper(c.Cost, a.Cost) {
+			duels = append(duels, duel{a, c})
 		}
 	}
 	byLeaf := map[*Leaf]*Ask{}

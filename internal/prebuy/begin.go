@@ -13,14 +13,14 @@ import (
 // that the shortlist knows of it, who meets which need, the parts to find and
 // what is to be put right, so that nothing is typed twice.
 func (s *Shortlist) Begin(c, d *Candidate) ([]byte, error) {
-	x := s.combine(c, d)
-	k := &composer{s: s, chassis: c, donor: d, takes: x.Takes}
+	takes := s.reckon(c, d).Takes
+	k := &composer{s: s, chassis: c, donor: d, takes: takes}
 	root := k.root()
-	if parts := k.parts(x.Takes); parts != nil {
+	if parts := k.parts(takes); parts != nil {
 		set(root, "parts", parts)
 	}
 	var b bytes.Buffer
-	fmt.Fprintf(&b, "# Begun from %s with the combination %s.\n", s.Base()+Suffix, x.ID)
+	fmt.Fprintf(&b, "# Begun from %s with the combination %s.\n", s.Base()+Suffix, joint(c, d))
 	enc := yaml.NewEncoder(&b)
 	enc.SetIndent(2)
 	if err := enc.Encode(root); err != nil {

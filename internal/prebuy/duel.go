@@ -7,7 +7,7 @@ import (
 )
 
 // duel is the first choice against another one that may cost less.
-type duel struct{ a, b *Combination }
+type duel struct{ a, b *Close }
 
 // leaves are the uncertain numbers in which two costs differ, the widest first.
 func (d duel) leaves() []*Leaf {

@@ -23,12 +23,12 @@ type Even struct {
 // even reckons the prices at which the first two choices change places. A
 // price that both pay moves neither past the other.
 func (r *Result) even() {
-	if len(r.Ranked) < 2 {
+	if len(r.Close) < 2 {
 		return
 	}
-	a, b := r.Ranked[0], r.Ranked[1]
+	a, b := r.Close[0], r.Close[1]
 	for _, of := range []struct {
-		x, other *Combination
+		x, other *Close
 		rises    bool
 	}{{a, b, true}, {b, a, false}} {
 		for _, c := range []*Candidate{of.x.Chassis, of.x.Donor} {
@@ -42,7 +42,7 @@ func (r *Result) even() {
 
 // turn finds the price of c: with it at nothing the costs differ by a range,
 // and each unit of it moves the difference by one.
-func (r *Result) turn(a, b *Combination, c *Candidate, rises bool) Even {
+func (r *Result) turn(a, b *Close, c *Candidate, rises bool) Even {
 	e := Even{First: a.ID, Second: b.ID, Candidate: c.ID, Rises: rises}
 	rest := b.Cost.less(a.Cost, map[*Leaf]Span{c.Price: exactly(zero())})
 	if !rises {

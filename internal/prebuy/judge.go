@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -32,6 +33,71 @@ type Judgement struct {
 // Open is the number of musts and questions that are open.
 func (j Judgement) Open() int { return len(j.Unproven) - j.Collected + j.Questions }
 
+// ruling is what is kept of the judgement of a rule.
+type ruling struct {
+	outcome string
+	open    int           // findings that are unproven
+	against *verdict.Rule // what was found, where it is not met
+}
+
+// together adds what one unit says of a rule to what another said: the
+// questions of a region are judged one by one.
+func (r ruling) together(other ruling) ruling {
+	r.outcome, r.open = worst(r.outcome, other.outcome), r.open+other.open
+	if r.against == nil {
+		r.against = other.against
+	}
+	return r
+}
+
+// worst is the outcome of a rule on several subjects, as the verdict rolls it up.
+func worst(a, b string) string {
+	for _, o := range []string{verdict.NotMet, verdict.Unproven, verdict.Waived, verdict.Met} {
+		if a == o || b == o {
+			return o
+		}
+	}
+	return verdict.NotApplicable
+}
+
+// ruled are rulings by the id of the rule.
+type ruled map[string]ruling
+
+func (r ruled) add(more ruled) {
+	for id, said := range more {
+		if before, twice := r[id]; twice {
+			said = before.together(said)
+		}
+		r[id] = said
+	}
+}
+
+// rulings remembers what was decided of pairs that tell a unit the same.
+type rulings struct {
+	mu sync.Mutex
+	by map[string]ruled
+}
+
+// mostKept bounds what each unit remembers, so that memory does not grow with
+// the number of pairs.
+const mostKept = 1000
+
+func (k *rulings) get(key string) (ruled, bool) {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	r, known := k.by[key]
+	return r, known
+}
+
+func (k *rulings) put(key string, r ruled) {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if k.by == nil || len(k.by) >= mostKept {
+		k.by = map[string]ruled{} // neighbours in the list tell alike: begin anew
+	}
+	k.by[key] = r
+}
+
 // jury judges combinations. What depends on the intent, the chassis or the
 // donor alone is decided once each.
 type jury struct {
@@ -41,25 +107,18 @@ type jury struct {
 	units   []*unit
 	musts   []*rulebook.Meta // in the order of ids
 	cruise  *figures.Figure
-
-	mu    sync.Mutex
-	known map[string]map[string]verdict.Rule
-	kept  int // entries of known that belong to a pair
 }
-
-// mostPairs bounds what is kept of pairs that read the same.
-const mostPairs = 20000
 
 func (s *Shortlist) jury(ctx context.Context, checker *check.Checker) (*jury, error) {
 	chains, err := s.chains(checker.Book)
 	if err != nil {
 		return nil, err
 	}
-	all, err := units(ctx, checker.Book, checker.Figures, s.origins(), chains)
+	all, err := s.units(ctx, checker.Book, checker.Figures, chains)
 	if err != nil {
 		return nil, err
 	}
-	j := &jury{s: s, checker: checker, chains: chains, units: all, known: map[string]map[string]verdict.Rule{}}
+	j := &jury{s: s, checker: checker, chains: chains, units: all}
 	for _, meta := range checker.Book.Catalogue() {
 		if meta.Level == "must" && meta.Hold == hold {
 			j.musts = append(j.musts, meta)
@@ -117,17 +176,21 @@ func (j *jury) figure(b *subject, f *figures.Figure) input.Computed {
 }
 
 // decide judges the units that pick chooses and gives the rules by id, for
-// each chain. who names the candidates a build is made of.
-func (j *jury) decide(ctx context.Context, b *subject, who string, pick func(*unit) bool) ([]map[string]verdict.Rule, error) {
-	out := make([]map[string]verdict.Rule, len(j.chains))
+// each chain.
+func (j *jury) decide(ctx context.Context, b *subject, pick func(*unit) bool) ([]ruled, error) {
+	out := make([]ruled, len(j.chains))
 	for i := range out {
-		out[i] = map[string]verdict.Rule{}
+		out[i] = ruled{}
 	}
 	for _, u := range j.units {
 		if !pick(u) {
 			continue
 		}
-		var free map[string]verdict.Rule // of a unit that no region changes
+		key := ""
+		if u.told {
+			key = u.key(b)
+		}
+		var free ruled // of a unit that no region changes
 		for i := range j.chains {
 			if u.judges[i] == nil {
 				continue
@@ -135,57 +198,26 @@ func (j *jury) decide(ctx context.Context, b *subject, who string, pick func(*un
 			rules := free
 			if rules == nil {
 				var err error
-				if rules, err = j.one(ctx, b, u, i, who); err != nil {
+				if rules, err = j.one(ctx, b, u, i, key); err != nil {
 					return nil, err
 				}
 				if !u.chained {
 					free = rules
 				}
 			}
-			for id, r := range rules {
-				out[i][id] = together(out[i], id, r)
-			}
+			out[i].add(rules)
 		}
 	}
 	return out, nil
 }
 
-// together adds what a unit says of a rule to what others said: the questions
-// of a region are judged one by one.
-func together(rules map[string]verdict.Rule, id string, r verdict.Rule) verdict.Rule {
-	before, twice := rules[id]
-	if !twice {
-		return r
-	}
-	before.Findings = slices.Concat(before.Findings, r.Findings)
-	before.Outcome = worst(before.Outcome, r.Outcome)
-	return before
-}
-
-// worst is the outcome of a rule on several subjects, as the verdict rolls it up.
-func worst(a, b string) string {
-	for _, o := range []string{verdict.NotMet, verdict.Unproven, verdict.Waived, verdict.Met} {
-		if a == o || b == o {
-			return o
-		}
-	}
-	return verdict.NotApplicable
-}
-
-// one judges one unit in one chain, or remembers.
-func (j *jury) one(ctx context.Context, b *subject, u *unit, chain int, who string) (map[string]verdict.Rule, error) {
-	key, pair := "", false
-	switch {
-	case u.origin == ofPair && u.words:
-		key, pair = j.key(b, u, chain), true
-	case u.origin != ofPair:
-		key = fmt.Sprintf("%s|%d|%s", strings.Join(u.rules, ","), chain, who)
-	}
+// one judges one unit in one chain, or remembers where it has a key.
+func (j *jury) one(ctx context.Context, b *subject, u *unit, chain int, key string) (ruled, error) {
 	if key != "" {
-		j.mu.Lock()
-		rules, known := j.known[key]
-		j.mu.Unlock()
-		if known {
+		if u.chained {
+			key = strconv.Itoa(chain) + key
+		}
+		if rules, known := u.kept.get(key); known {
 			return rules, nil
 		}
 	}
@@ -197,25 +229,30 @@ func (j *jury) one(ctx context.Context, b *subject, u *unit, chain int, who stri
 	if err != nil {
 		return nil, err
 	}
-	rules := map[string]verdict.Rule{}
+	rules := ruled{}
 	for id, r := range v.Rules {
 		if r.Level == "must" {
-			rules[id] = r
+			rules[id] = kept(r)
 		}
 	}
-	if key == "" {
-		return rules, nil
+	if key != "" {
+		u.kept.put(key, rules)
 	}
-	j.mu.Lock()
-	defer j.mu.Unlock()
-	if pair {
-		if j.kept >= mostPairs {
-			return rules, nil
-		}
-		j.kept++
-	}
-	j.known[key] = rules
 	return rules, nil
+}
+
+// kept is what is kept of a judgement.
+func kept(r verdict.Rule) ruling {
+	out := ruling{outcome: r.Outcome}
+	for _, f := range r.Findings {
+		if f.Outcome == verdict.Unproven {
+			out.open++
+		}
+	}
+	if r.Outcome == verdict.NotMet {
+		out.against = &r
+	}
+	return out
 }
 
 // document holds what a unit reads and no more.
@@ -234,53 +271,84 @@ func (j *jury) document(b *subject, u *unit, chain int) map[string]any {
 	})
 }
 
-// key holds every word that a unit reads.
-func (j *jury) key(b *subject, u *unit, chain int) string {
+// key holds everything that a unit reads of a manifest.
+func (u *unit) key(b *subject) string {
 	var k strings.Builder
-	fmt.Fprintf(&k, "%s|%d", strings.Join(u.rules, ","), chain)
+	var texts []string
 	for _, p := range u.reads {
-		path, _, _ := strings.Cut(p, ".*")
-		if n := b.m.Node(path); n != nil {
-			n.Walk(func(n *manifest.Node) {
-				if n.Shape.Type == schema.Leaf || n.State != manifest.Given {
-					k.WriteByte('|')
-					k.WriteString(n.Path)
-					k.WriteByte(byte('0' + int(n.State)))
-					if n.Value != nil {
-						fmt.Fprintf(&k, "%q %s %v", n.Value.Text, n.Value.Basis, n.Value.Evidence)
-					}
-				}
-			})
+		n := placed(p, b.m.Node)
+		switch {
+		case n == nil:
+		case u.likened[p] && n.Value != nil:
+			same := slices.Index(texts, n.Value.Text)
+			if same < 0 {
+				same = len(texts)
+				texts = append(texts, n.Value.Text)
+			}
+			k.WriteByte('=')
+			k.WriteString(strconv.Itoa(same))
+		default:
+			write(&k, n, "")
 		}
 	}
 	return k.String()
 }
 
+// placed is the place that a path of a rule names, the list where it names all
+// its items, the leaf where it names a part of one.
+func placed(path string, find func(string) *manifest.Node) *manifest.Node {
+	path, _, _ = strings.Cut(path, ".*")
+	for path != "" {
+		if n := find(path); n != nil {
+			return n
+		}
+		path = path[:max(0, strings.LastIndexByte(path, '.'))]
+	}
+	return nil
+}
+
+// write adds all that a place and those below it tell, by their paths below one.
+func write(k *strings.Builder, n *manifest.Node, below string) {
+	n.Walk(func(n *manifest.Node) {
+		if n.Shape.Type != schema.Leaf && n.State == manifest.Given {
+			return
+		}
+		k.WriteByte('|')
+		k.WriteString(strings.TrimPrefix(n.Path, below))
+		k.WriteByte(byte('0' + int(n.State)))
+		if n.Value == nil {
+			return
+		}
+		k.WriteString(strconv.Quote(n.Value.Text))
+		k.WriteString(n.Value.Basis)
+		for _, id := range n.Value.Evidence {
+			k.WriteByte(' ')
+			k.WriteString(id)
+		}
+	})
+}
+
 // judgement sums up what the rules say in one chain.
-func (j *jury) judgement(b *subject, chain int, rules map[string]verdict.Rule) Judgement {
+func (j *jury) judgement(b *subject, chain int, rules ruled) Judgement {
 	out := Judgement{Region: j.s.Intent.Regions[chain]}
 	for _, meta := range j.musts {
 		r, judged := rules[meta.ID]
 		if !judged {
 			continue
 		}
-		switch r.Outcome {
+		switch r.outcome {
 		case verdict.NotMet:
 			out.NotMet = append(out.NotMet, meta.ID)
 		case verdict.Unproven:
 			out.Unproven = append(out.Unproven, meta.ID)
 			if meta.Collects != "" {
 				out.Collected++
-				for _, f := range r.Findings {
-					if f.Outcome == verdict.Unproven {
-						out.Questions++
-					}
-				}
+				out.Questions += r.open
 			}
 		}
 	}
 	if len(out.NotMet) > 0 {
-		out.Out = j.reason(b, out.NotMet[0], rules[out.NotMet[0]])
+		out.Out = j.reason(b, out.NotMet[0], *rules[out.NotMet[0]].against)
 		out.Out.Region = out.Region
 	}
 	return out

@@ -3,11 +3,11 @@ package prebuy
 import (
 	"cmp"
 	"math/big"
+	"runtime"
 	"slices"
+	"sync"
+	"sync/atomic"
 )
-
-// exact is the number of combinations that are compared leaf by leaf.
-const exact = 60
 
 // rank orders the combinations that may work. The rank of one is one more than
 // the number of those that certainly cost less to finish; combinations that
@@ -15,33 +15,32 @@ const exact = 60
 // come first, then the lower middle.
 //
 // Costs are compared by what differs, so that a price both pay does not make
-// them seem uncertain against one another. Of a long list this is done for the
-// leading ones; the rest are compared by their totals, which can only make
-// more of them share.
-func (r *Result) rank() {
-	slices.SortStableFunc(r.Ranked, func(a, b *Combination) int {
-		return cmp.Or(cmpOpen(a.Total, b.Total), a.Total.Middle().Cmp(b.Total.Middle()), cmp.Compare(a.ID, b.ID))
-	})
-	r.Exact = min(exact, len(r.Ranked))
-	var ends []*big.Rat // the high ends of those that have one, rising
+// them seem uncertain against one another.
+func (r *Result) rank(books *ledger) {
+	middle := map[*Combination]*big.Rat{}
 	for _, x := range r.Ranked {
-		if !x.Total.OpenHigh {
-			ends = append(ends, x.Total.High)
-		}
+		middle[x] = x.Total.Middle()
 	}
-	slices.SortFunc(ends, func(a, b *big.Rat) int { return a.Cmp(b) })
-	for i, x := range r.Ranked {
-		below, _ := slices.BinarySearchFunc(ends, x.Total.Low, func(a, b *big.Rat) int { return a.Cmp(b) })
-		x.Rank = 1 + below
-		for k, y := range r.Ranked[:r.Exact] {
-			byTotals := !y.Total.OpenHigh && y.Total.High.Cmp(x.Total.Low) < 0
-			if i < r.Exact && k != i && !byTotals && Cheaper(y.Cost, x.Cost) {
-				x.Rank++
+	byMiddle := func(a, b *Combination) int {
+		return cmp.Or(middle[a].Cmp(middle[b]), cmp.Compare(a.ID, b.ID))
+	}
+	slices.SortFunc(r.Ranked, func(a, b *Combination) int {
+		return cmp.Or(cmpOpen(a.Total, b.Total), byMiddle(a, b))
+	})
+	var (
+		wg   sync.WaitGroup
+		next atomic.Int64
+	)
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(r.Ranked); i = int(next.Add(1)) - 1 {
+				r.Ranked[i].Rank = 1 + books.below(r.Ranked[i], r.Ranked[:i])
 			}
-		}
+		})
 	}
-	slices.SortStableFunc(r.Ranked, func(a, b *Combination) int {
-		return cmp.Or(cmp.Compare(a.Rank, b.Rank), cmpOpen(a.Total, b.Total), cmp.Compare(a.Unproven(), b.Unproven()), a.Total.Middle().Cmp(b.Total.Middle()), cmp.Compare(a.ID, b.ID))
+	wg.Wait()
+	slices.SortFunc(r.Ranked, func(a, b *Combination) int {
+		return cmp.Or(cmp.Compare(a.Rank, b.Rank), cmpOpen(a.Total, b.Total), cmp.Compare(a.Unproven(), b.Unproven()), byMiddle(a, b))
 	})
 	count := map[int]int{}
 	for _, x := range r.Ranked {

@@ -3,9 +3,12 @@ package prebuy
 import (
 	"context"
 	"errors"
+	"fmt"
 	"runtime"
 	"slices"
+	"strings"
 	"sync"
+	"sync/atomic"
 
 	"trialfit/internal/check"
 	"trialfit/internal/manifest"
@@ -33,14 +36,36 @@ type Result struct {
 	Even    []Even
 	// Blanks are candidates of which next to nothing is known.
 	Blanks []Blank
-	// Combinations is how many there are, and Exact how many of the ranked
-	// ones were compared leaf by leaf; the rest by their totals.
-	Combinations, Exact int
+	// Combinations is how many there are.
+	Combinations int
 }
 
-// Close is a leading combination judged in full.
+// Combination is a chassis with a donor, and what a list tells of it: there may
+// be thousands. What is taken from where is reckoned again for the leading ones.
+type Combination struct {
+	ID      string
+	Chassis *Candidate
+	Donor   *Candidate
+	Total   Range
+	// Regions holds what the rules say, in the order of the intent's regions;
+	// combinations of which the same is said share it.
+	Regions []Judgement
+	// Wishes are the demands of the intent that are not known to be met.
+	Wishes []string
+	// Out is why it can't work, nil where it may.
+	Out *Reason
+
+	Rank   int
+	Shared bool // the rank is shared
+}
+
+// joint is the name of a combination.
+func joint(c, d *Candidate) string { return c.ID + "+" + d.ID }
+
+// Close is a leading combination reckoned and judged in full.
 type Close struct {
 	*Combination
+	Reckoning
 	Manifest *manifest.Manifest
 	// Reports are the full judgement in each region of the intent.
 	Reports []*check.Report
@@ -70,19 +95,14 @@ func Run(ctx context.Context, s *Shortlist, checker *check.Checker, progress Pro
 	if err != nil {
 		return nil, err
 	}
-	all, err := j.pairs(ctx, fit, progress)
+	books := s.ledger()
+	all, err := j.pairs(ctx, fit, books, progress)
 	if err != nil {
 		return nil, err
 	}
 	r.Combinations = len(all)
-	for _, x := range all {
-		if x.Out != nil {
-			r.rule(x)
-		} else {
-			r.Ranked = append(r.Ranked, x)
-		}
-	}
-	r.rank()
+	r.sort(all)
+	r.rank(books)
 	if err := r.close(ctx, checker); err != nil {
 		return nil, err
 	}
@@ -101,14 +121,14 @@ func Run(ctx context.Context, s *Shortlist, checker *check.Checker, progress Pro
 
 // single is a candidate judged by what depends on it alone.
 type single struct {
-	rules []map[string]verdict.Rule
+	rules []ruled
 	out   *Reason // in every region
 	at    []*Reason
-	wish  *Wish
+	wish  string
 }
 
 type singles struct {
-	intent  []map[string]verdict.Rule
+	intent  []ruled
 	chassis []single
 	donors  []single
 }
@@ -117,7 +137,7 @@ type singles struct {
 func (j *jury) alone(ctx context.Context) (*singles, error) {
 	out := &singles{chassis: make([]single, len(j.s.Chassis)), donors: make([]single, len(j.s.Donors))}
 	var problems manifest.Problems
-	one := func(c, d *Candidate, who string, want origin) (single, error) {
+	one := func(c, d *Candidate, want origin) (single, error) {
 		m, _, err := j.s.manifest(j.checker.Loader, c, d, nil)
 		var faults manifest.Problems
 		switch {
@@ -128,7 +148,7 @@ func (j *jury) alone(ctx context.Context) (*singles, error) {
 			return single{}, err
 		}
 		b := j.subject(m)
-		rules, err := j.decide(ctx, b, who, func(u *unit) bool { return u.origin == want })
+		rules, err := j.decide(ctx, b, func(u *unit) bool { return u.origin == want })
 		if err != nil {
 			return single{}, err
 		}
@@ -145,18 +165,18 @@ func (j *jury) alone(ctx context.Context) (*singles, error) {
 		}
 		return x, nil
 	}
-	first, err := one(nil, nil, "", ofIntent)
+	first, err := one(nil, nil, ofIntent)
 	if err != nil {
 		return nil, err
 	}
 	out.intent = first.rules
 	for i, c := range j.s.Chassis {
-		if out.chassis[i], err = one(c, nil, c.node.Path, ofChassis); err != nil {
+		if out.chassis[i], err = one(c, nil, ofChassis); err != nil {
 			return nil, err
 		}
 	}
 	for i, d := range j.s.Donors {
-		if out.donors[i], err = one(nil, d, d.node.Path, ofDonor); err != nil {
+		if out.donors[i], err = one(nil, d, ofDonor); err != nil {
 			return nil, err
 		}
 		reason, wish := j.s.engine(d)
@@ -182,8 +202,9 @@ func alone(c, d *Candidate) string {
 }
 
 // pairs judges and reckons every combination, on all processors.
-func (j *jury) pairs(ctx context.Context, fit *singles, progress Progress) ([]*Combination, error) {
+func (j *jury) pairs(ctx context.Context, fit *singles, books *ledger, progress Progress) ([]*Combination, error) {
 	all := make([]*Combination, len(j.s.Chassis)*len(j.s.Donors))
+	said := map[string][]Judgement{}
 	var (
 		wg   sync.WaitGroup
 		mu   sync.Mutex
@@ -194,9 +215,10 @@ func (j *jury) pairs(ctx context.Context, fit *singles, progress Progress) ([]*C
 	for range runtime.GOMAXPROCS(0) {
 		wg.Go(func() {
 			for n := range next {
-				x, err := j.pair(ctx, fit, j.s.Chassis[n/len(j.s.Donors)], j.s.Donors[n%len(j.s.Donors)])
+				x, err := j.pair(ctx, fit, books, j.s.Chassis[n/len(j.s.Donors)], j.s.Donors[n%len(j.s.Donors)])
 				mu.Lock()
 				all[n] = x
+				share(x, said)
 				if err != nil && last == nil {
 					last = err
 				}
@@ -222,65 +244,64 @@ func (j *jury) pairs(ctx context.Context, fit *singles, progress Progress) ([]*C
 	return all, last
 }
 
+// share lets combinations of which the same is said hold it once.
+func share(x *Combination, said map[string][]Judgement) {
+	var key strings.Builder
+	for _, r := range x.Regions {
+		fmt.Fprintln(&key, r.Region, r.NotMet, r.Unproven, r.Questions, r.Collected)
+		if r.Out != nil {
+			fmt.Fprintln(&key, *r.Out)
+		}
+	}
+	if same, known := said[key.String()]; known {
+		x.Regions = same
+		return
+	}
+	said[key.String()] = x.Regions
+}
+
 // pair judges one combination: what can't work is not reckoned any further.
-func (j *jury) pair(ctx context.Context, fit *singles, c, d *Candidate) (*Combination, error) {
+func (j *jury) pair(ctx context.Context, fit *singles, books *ledger, c, d *Candidate) (*Combination, error) {
 	chassis, donor := fit.chassis[c.Index], fit.donors[d.Index]
-	x := &Combination{ID: c.ID + "+" + d.ID, Chassis: c, Donor: d}
+	x := &Combination{ID: joint(c, d), Chassis: c, Donor: d}
 	if x.Out = firstReason(chassis.out, donor.out, j.s.oneVehicle(c, d)); x.Out != nil {
 		return x, nil
 	}
-	x = j.s.combine(c, d)
-	if donor.wish != nil {
-		x.Wishes = append(x.Wishes, *donor.wish)
-	}
-	reason, wish := j.s.budget(x)
-	if x.Out = reason; reason != nil {
+	bill := j.s.reckon(c, d)
+	x.Total = bill.Cost.Total()
+	overspent, budget := j.s.budget(x)
+	if x.Out = overspent; overspent != nil {
 		return x, nil
 	}
-	if wish != nil {
-		x.Wishes = append(x.Wishes, *wish)
-	}
-	m, _, err := j.s.manifest(j.checker.Loader, c, d, x.Takes)
+	m, _, err := j.s.manifest(j.checker.Loader, c, d, bill.Takes)
 	if err != nil {
 		return x, err
 	}
 	b := j.subject(m)
-	reason, wish = j.speed(b)
-	if x.Out = reason; reason != nil {
+	slow, speed := j.speed(b)
+	if x.Out = slow; slow != nil {
 		return x, nil
 	}
-	if wish != nil {
-		x.Wishes = append(x.Wishes, *wish)
+	for _, wish := range []string{donor.wish, budget, speed} {
+		if wish != "" {
+			x.Wishes = append(x.Wishes, wish)
+		}
 	}
-	rules, err := j.decide(ctx, b, "", func(u *unit) bool { return u.origin == ofPair && u.region == "" })
+	rules, err := j.decide(ctx, b, func(u *unit) bool { return u.origin == ofPair && u.region == "" })
 	if err != nil {
 		return x, err
 	}
-	var fails *Reason
-	for i := range j.chains {
-		if fails = j.judgement(b, i, rules[i]).Out; fails == nil {
-			break
-		}
-	}
-	if x.Out = fails; fails != nil {
-		x.Out.Region = "" // it fails wherever it is registered: no region is looked at
+	if x.Out = j.everywhere(b, rules); x.Out != nil {
 		return x, nil
 	}
-	regional, err := j.decide(ctx, b, "", func(u *unit) bool { return u.origin == ofPair && u.region != "" })
+	regional, err := j.decide(ctx, b, func(u *unit) bool { return u.origin == ofPair && u.region != "" })
 	if err != nil {
 		return x, err
-	}
-	for i := range rules {
-		for id, r := range regional[i] {
-			rules[i][id] = together(rules[i], id, r)
-		}
 	}
 	out := 0
 	for i := range j.chains {
-		for _, more := range []map[string]verdict.Rule{fit.intent[i], chassis.rules[i], donor.rules[i]} {
-			for id, r := range more {
-				rules[i][id] = together(rules[i], id, r)
-			}
+		for _, more := range []ruled{regional[i], fit.intent[i], chassis.rules[i], donor.rules[i]} {
+			rules[i].add(more)
 		}
 		said := j.judgement(b, i, rules[i])
 		if alone := firstReason(chassis.at[i], donor.at[i]); alone != nil {
@@ -293,8 +314,25 @@ func (j *jury) pair(ctx context.Context, fit *singles, c, d *Candidate) (*Combin
 	}
 	if out == len(j.chains) && out > 0 {
 		x.Out = x.Regions[0].Out
+		return x, nil
 	}
+	books.enter(x, bill.Cost)
 	return x, nil
+}
+
+// everywhere is why a combination fails wherever it is registered: no region
+// needs to be looked at then.
+func (j *jury) everywhere(b *subject, rules []ruled) *Reason {
+	var fails *Reason
+	for i := range j.chains {
+		if fails = j.judgement(b, i, rules[i]).Out; fails == nil {
+			return nil
+		}
+	}
+	if fails != nil {
+		fails.Region = ""
+	}
+	return fails
 }
 
 func firstReason(all ...*Reason) *Reason {
@@ -314,44 +352,80 @@ func (s *Shortlist) oneVehicle(c, d *Candidate) *Reason {
 	return &Reason{Text: "chassis and donor are one vehicle", At: d.At}
 }
 
-// rule puts a combination with the others that the same reason rules out.
-func (r *Result) rule(x *Combination) {
-	who := x.ID
-	if x.Out.Alone != "" {
-		who = x.Out.Alone
+// sort parts what may work from what can't, and puts together what the same
+// reason rules out.
+func (r *Result) sort(all []*Combination) {
+	type told struct {
+		reason int
+		who    string
 	}
-	for i := range r.Ruled {
-		if r.Ruled[i].Text == x.Out.Text && r.Ruled[i].Rule == x.Out.Rule && r.Ruled[i].Alone == x.Out.Alone {
-			if !slices.Contains(r.Ruled[i].Who, who) {
-				r.Ruled[i].Who = append(r.Ruled[i].Who, who)
-			}
-			return
+	at, before := map[Reason]int{}, map[told]bool{}
+	for _, x := range all {
+		if x.Out == nil {
+			r.Ranked = append(r.Ranked, x)
+			continue
+		}
+		why := *x.Out
+		who := x.ID
+		if why.Alone != "" {
+			who = why.Alone
+		}
+		same := Reason{Rule: why.Rule, Alone: why.Alone, Text: why.Text}
+		i, known := at[same]
+		if !known {
+			i = len(r.Ruled)
+			at[same] = i
+			r.Ruled = append(r.Ruled, Ruled{Reason: why})
+		}
+		if key := (told{i, who}); !before[key] {
+			before[key] = true
+			r.Ruled[i].Who = append(r.Ruled[i].Who, who)
 		}
 	}
-	r.Ruled = append(r.Ruled, Ruled{*x.Out, []string{who}})
 }
 
-// close judges the leading combinations in full.
+// close reckons and judges the leading combinations in full.
 func (r *Result) close(ctx context.Context, checker *check.Checker) error {
 	plan := *checker
 	plan.Options.Hold = hold
-	for _, x := range r.Ranked[:min(leading, len(r.Ranked))] {
-		m, notes, err := r.manifest(checker.Loader, x.Chassis, x.Donor, x.Takes)
-		if err != nil {
-			return err
+	r.Close = make([]*Close, min(leading, len(r.Ranked)))
+	faults := make([]error, len(r.Close))
+	var (
+		wg   sync.WaitGroup
+		next atomic.Int64
+	)
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(r.Close); i = int(next.Add(1)) - 1 {
+				r.Close[i], faults[i] = r.look(ctx, &plan, r.Ranked[i])
+			}
+		})
+	}
+	wg.Wait()
+	for i, c := range r.Close {
+		if faults[i] != nil {
+			return faults[i]
 		}
-		c := &Close{Combination: x, Manifest: m, Notes: notes}
-		if c.Reports, err = plan.Across(ctx, m, r.Intent.Regions); err != nil {
-			return err
-		}
-		for _, report := range c.Reports {
-			report.Input = nil // the largest part, and nobody reads it again
-			c.Items = append(c.Items, verdict.Case{
-				Manifest: m, Book: checker.Book, Computed: report.Computed, Verdict: report.Verdict,
-			}.Items())
-		}
-		r.Close = append(r.Close, c)
-		r.Notes = append(r.Notes, notes...)
+		r.Notes = append(r.Notes, c.Notes...)
 	}
 	return nil
+}
+
+// look reckons and judges one combination in full.
+func (r *Result) look(ctx context.Context, plan *check.Checker, x *Combination) (*Close, error) {
+	c := &Close{Combination: x, Reckoning: r.reckon(x.Chassis, x.Donor)}
+	var err error
+	if c.Manifest, c.Notes, err = r.manifest(plan.Loader, x.Chassis, x.Donor, c.Takes); err != nil {
+		return nil, err
+	}
+	if c.Reports, err = plan.Across(ctx, c.Manifest, r.Intent.Regions); err != nil {
+		return nil, err
+	}
+	for _, report := range c.Reports {
+		report.Input = nil // the largest part, and nobody reads it again
+		c.Items = append(c.Items, verdict.Case{
+			Manifest: c.Manifest, Book: plan.Book, Computed: report.Computed, Verdict: report.Verdict,
+		}.Items())
+	}
+	return c, nil
 }

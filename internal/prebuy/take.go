@@ -38,29 +38,16 @@ type Left struct {
 	Value *Leaf // nil where nobody says what it sells for
 }
 
-// Combination is a chassis with a donor.
-type Combination struct {
-	ID      string
-	Chassis *Candidate
-	Donor   *Candidate
-	Takes   []Taken
-	Left    []Left
-	Cost    Cost
-	Total   Range
-	// Regions holds what the rules say, in the order of the intent's regions.
-	Regions []Judgement
-	// Wishes are the demands of the intent that are not known to be met.
-	Wishes []Wish
-	// Out is why it can't work, nil where it may.
-	Out *Reason
-
-	Rank   int
-	Shared bool // the rank is shared
+// Reckoning is what a combination takes from where, and what that costs.
+type Reckoning struct {
+	Takes []Taken
+	Left  []Left
+	Cost  Cost
 }
 
-// combine reckons a chassis with a donor.
-func (s *Shortlist) combine(c, d *Candidate) *Combination {
-	x := &Combination{ID: c.ID + "+" + d.ID, Chassis: c, Donor: d}
+// reckon reckons a chassis with a donor.
+func (s *Shortlist) reckon(c, d *Candidate) Reckoning {
+	var r Reckoning
 	used := map[*Part]bool{}
 	for _, n := range s.Needs {
 		t, asked := s.take(n, c, d, used)
@@ -70,31 +57,30 @@ func (s *Shortlist) combine(c, d *Candidate) *Combination {
 		if t.Part != nil {
 			used[t.Part] = true
 		}
-		x.Takes = append(x.Takes, t)
+		r.Takes = append(r.Takes, t)
 	}
 	for _, who := range []*Candidate{c, d} {
-		x.Cost = append(x.Cost, Term{HeadPurchase, who.Price, nil, 1})
+		r.Cost = append(r.Cost, Term{HeadPurchase, who.Price, nil, 1})
 		if who.Road != nil {
-			x.Cost = append(x.Cost, Term{HeadFetching, who.Road, s.Intent.Fetching, 2})
+			r.Cost = append(r.Cost, Term{HeadFetching, who.Road, s.Intent.Fetching, 2})
 		}
 		for _, l := range who.Lacks {
-			x.Cost = append(x.Cost, s.effort(HeadRepair, l.Cost, l.Hours)...)
+			r.Cost = append(r.Cost, s.effort(HeadRepair, l.Cost, l.Hours)...)
 		}
 	}
-	for _, t := range x.Takes {
-		x.Cost = append(x.Cost, t.Cost...)
+	for _, t := range r.Takes {
+		r.Cost = append(r.Cost, t.Cost...)
 	}
 	for _, p := range slices.Concat(c.Brings, d.Brings) {
 		if used[p] {
 			continue
 		}
-		x.Left = append(x.Left, Left{p, p.Value})
+		r.Left = append(r.Left, Left{p, p.Value})
 		if p.Value != nil {
-			x.Cost = append(x.Cost, Term{HeadLeft, p.Value, nil, -1})
+			r.Cost = append(r.Cost, Term{HeadLeft, p.Value, nil, -1})
 		}
 	}
-	x.Total = x.Cost.Total()
-	return x
+	return r
 }
 
 // effort is money and hours; either may be nil.

@@ -4,10 +4,12 @@ import (
 	"context"
 	"io/fs"
 	"maps"
+	"regexp"
 	"slices"
 	"strings"
 
 	"trialfit/internal/figures"
+	"trialfit/internal/manifest"
 	"trialfit/internal/rulebook"
 	"trialfit/internal/schema"
 	"trialfit/policies"
@@ -36,11 +38,15 @@ type unit struct {
 	reads    []string // manifest paths, '*' for any item
 	sections []string
 	figures  []*figures.Figure
-	// words says that no figure and no free text is read, so that many pairs read
-	// the same and are decided once.
-	words bool
+	// told says that no figure is read: pairs of which the same is told are
+	// decided once.
+	told bool
+	// likened are the reads of which only matters whether they say the same as
+	// others of them, not what they say.
+	likened map[string]bool
 
 	judges []*rulebook.Evaluator // by chain
+	kept   rulings
 }
 
 // origins knows from whom each section of a manifest comes in a shortlist.
@@ -81,7 +87,8 @@ func (o origins) of(path string) origin {
 }
 
 // units sorts the musts that are due at plan in the chains by what they read.
-func units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, o origins, chains [][]rulebook.Region) ([]*unit, error) {
+func (s *Shortlist) units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, chains [][]rulebook.Region) ([]*unit, error) {
+	o := s.origins()
 	if err := book.Together(chains...); err != nil {
 		return nil, err
 	}
@@ -93,18 +100,21 @@ func units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, o o
 	merged := map[string]*unit{}
 	add := func(ids []string, meta *rulebook.Meta, asked *rulebook.Meta) {
 		reads := asked.Reads
-		u := &unit{rules: ids, region: meta.Region, chained: chained(asked, reads), words: true}
+		u := &unit{rules: ids, region: meta.Region, chained: chained(asked, reads), told: len(reads) > 0}
 		u.read(reads, byPath, o)
-		alone := meta.Collects != "" && u.origin == ofPair && u.words
-		if !alone {
-			key := strings.Join([]string{meta.Region, string(rune('0' + int(u.origin))), flag(u.chained)}, "|")
-			if into := merged[key]; into != nil {
-				into.merge(u)
-				return
-			}
-			merged[key] = u
-			u.words = false
+		if meta.Collects != "" {
+			u.likened = likened(asked)
 		}
+		if u.told = u.told && u.origin == ofPair && s.alike(u); u.told {
+			all = append(all, u)
+			return
+		}
+		key := strings.Join([]string{meta.Region, string(rune('0' + int(u.origin))), flag(u.chained)}, "|")
+		if into := merged[key]; into != nil {
+			into.merge(u)
+			return
+		}
+		merged[key] = u
 		all = append(all, u)
 	}
 	for _, meta := range book.Catalogue() {
@@ -144,6 +154,24 @@ func units(ctx context.Context, book *rulebook.Book, figs []*figures.Figure, o o
 	return all, nil
 }
 
+// alike says that many pairs tell a unit the same, so that remembering pays.
+func (s *Shortlist) alike(u *unit) bool {
+	told := func(all []*Candidate) int {
+		different := map[string]bool{}
+		for _, c := range all {
+			var k strings.Builder
+			for _, p := range u.reads {
+				if n := placed(p, func(path string) *manifest.Node { return c.node.Find("known." + path) }); n != nil && !u.likened[p] {
+					write(&k, n, c.node.Path)
+				}
+			}
+			different[k.String()] = true
+		}
+		return len(different)
+	}
+	return 2*told(s.Chassis)*told(s.Donors) <= len(s.Chassis)*len(s.Donors)
+}
+
 func flag(b bool) string {
 	if b {
 		return "y"
@@ -164,8 +192,48 @@ func chained(meta *rulebook.Meta, reads []string) bool {
 	if len(reads) == 0 {
 		return true
 	}
+	text := shipped(meta)
+	return text == "" || strings.Contains(text, "in_region")
+}
+
+// shipped is the text of a shipped rule, "" of any other.
+func shipped(meta *rulebook.Meta) string {
 	text, err := fs.ReadFile(policies.FS, strings.Join(meta.At, "/")+"/rule.rego")
-	return err != nil || strings.Contains(string(text), "in_region")
+	if err != nil {
+		return ""
+	}
+	return string(text)
+}
+
+// likening is where a rule asks whether two places say the same, and no more.
+var likening = regexp.MustCompile(`judge\.(?:when_differs|differs|equals)\(\s*"build\.([^"]*)",\s*"build\.([^"]*)",?\s*\)`)
+
+// likened are the free texts that a question reads only to tell whether two of
+// them are the same: an engine family, say. A question says whether it is
+// raised and nothing of what it read.
+func likened(q *rulebook.Meta) map[string]bool {
+	text := shipped(q)
+	if q.Question == nil || text == "" {
+		return nil
+	}
+	out := map[string]bool{}
+	for _, pair := range likening.FindAllStringSubmatch(text, -1) {
+		if freeText(pair[1]) && freeText(pair[2]) {
+			out[pair[1]], out[pair[2]] = true, true
+		}
+	}
+	rest := likening.ReplaceAllString(text, "")
+	for _, p := range q.Reads {
+		if place, _ := strings.CutPrefix(p, "build."); freeText(place) && (!out[place] || strings.Contains(rest, `"`+p+`"`)) {
+			return nil // what it says counts, beside others or alone
+		}
+	}
+	return out
+}
+
+func freeText(path string) bool {
+	at, err := schema.Manifest().At(path)
+	return err == nil && at.Leaf == schema.LeafText
 }
 
 // read takes in the paths of a rule: sections, figures and what those read.
@@ -174,19 +242,13 @@ func (u *unit) read(paths []string, byPath map[string]*figures.Figure, o origins
 	if u.region != "" {
 		places = append(places, "registration.zone") // areas are named by the judge
 	}
-	if len(paths) == 0 {
-		u.words = false
-	}
 	for _, p := range paths {
 		if rest, ok := strings.CutPrefix(p, "build."); ok {
 			places = append(places, rest)
-			if at, err := schema.Manifest().At(rest); err != nil || at.Leaf == schema.LeafText {
-				u.words = false // names differ from one candidate to the next
-			}
 			continue
 		}
 		if f := byPath[p]; f != nil {
-			u.words = false
+			u.told = false
 			u.figures = append(u.figures, f)
 			places = append(places, inputs(f)...)
 		}
@@ -224,6 +286,7 @@ func (u *unit) merge(other *unit) {
 	}
 	u.rules = join(u.rules, other.rules)
 	u.reads = join(u.reads, other.reads)
+	u.likened = nil
 	u.sections = join(u.sections, other.sections)
 	for _, f := range other.figures {
 		if !slices.Contains(u.figures, f) {

@@ -2,6 +2,7 @@ package prebuy
 
 import (
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -37,46 +38,88 @@ func examples(t testing.TB) []string {
 
 func example(t testing.TB, name string) string { return "../../examples/shortlists/" + name + Suffix }
 
-// TestComposedVerdict: what is decided piece by piece is what the check itself
-// says of the whole manifest, for every combination, region and must.
+// TestComposedVerdict: what is decided piece by piece, and remembered from one
+// combination to the next, is what the check itself says of the whole manifest:
+// for every combination, region and must.
 func TestComposedVerdict(t *testing.T) {
 	c := checker(t)
 	for _, file := range examples(t) {
 		s, err := Read(file, c.Book)
 		require.NoError(t, err)
-		j, err := s.jury(t.Context(), c)
-		require.NoError(t, err)
-		fit, err := j.alone(t.Context())
-		require.NoError(t, err)
-		for _, chassis := range s.Chassis {
-			for _, donor := range s.Donors {
-				x := s.combine(chassis, donor)
-				m, _, err := s.manifest(c.Loader, chassis, donor, x.Takes)
-				require.NoError(t, err)
-				b := j.subject(m)
-				composed, err := j.decide(t.Context(), b, "", func(u *unit) bool { return u.origin == ofPair })
-				require.NoError(t, err)
-				reports, err := c.Across(t.Context(), m, s.Intent.Regions)
-				require.NoError(t, err)
-				for i, report := range reports {
-					for _, more := range []map[string]verdict.Rule{fit.intent[i], fit.chassis[chassis.Index].rules[i], fit.donors[donor.Index].rules[i]} {
-						for id, r := range more {
-							composed[i][id] = together(composed[i], id, r)
-						}
-					}
-					said := j.judgement(b, i, composed[i])
-					blocking := slices.Sorted(slices.Values(slices.Concat(said.NotMet, said.Unproven)))
-					require.ElementsMatch(t, report.Verdict.Blocking, blocking, "%s in %s", x.ID, s.Intent.Regions[i])
-					for id, r := range report.Verdict.Rules {
-						if r.Level != "must" || r.Hold != hold {
-							continue
-						}
-						require.Equal(t, r.Outcome, composed[i][id].Outcome, "%s: %s", x.ID, id)
-						require.Equal(t, findings(t, r), findings(t, composed[i][id]), "%s: %s", x.ID, id)
+		requireComposed(t, s)
+	}
+	j := requireComposed(t, alike(t))
+	for _, question := range []string{"us-tx/engine_change", "us-nv/swap_standard", "us/certified_configuration"} {
+		n := slices.IndexFunc(j.units, func(u *unit) bool { return slices.Contains(u.rules, question) })
+		require.True(t, j.units[n].told, question)
+		require.NotEmpty(t, j.units[n].likened, question)
+		require.Less(t, len(j.units[n].kept.by), 9, "%s: pairs alike are decided once", question)
+	}
+}
+
+// alike is a list in which many pairs tell the same: families that are the same
+// as the outgoing one, others, and some that nobody names.
+func alike(t *testing.T) *Shortlist {
+	var b strings.Builder
+	b.WriteString("shortlist: 1\nname: alike\ncurrency: USD\nintent: {regions: \"US-NV, US-TX\", registration: {zone: Clark}}\nchassis:\n")
+	family := map[string]string{"a": ", family: Alder 40 (invented)", "b": ", family: Birch 50 (invented)", "c": ""}
+	for i, f := range []string{"a", "b", "c", "a"} {
+		fmt.Fprintf(&b, "  - {id: %s%d, known: {chassis: {model_year: %d}, registration: {title_fuel: petrol}, outgoing_engine: {fuel: petrol%s}}}\n", f, i, 1975+10*(i%2), family[f])
+	}
+	b.WriteString("donors:\n")
+	for i, f := range []string{"a", "b", "c"} {
+		fmt.Fprintf(&b, "  - {id: %s%d, known: {engine: {fuel: petrol%s}}}\n", f, i, family[f])
+	}
+	file := filepath.Join(t.TempDir(), "alike"+Suffix)
+	require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o644))
+	s, err := Read(file, checker(t).Book)
+	require.NoError(t, err)
+	return s
+}
+
+func requireComposed(t *testing.T, s *Shortlist) *jury {
+	c := checker(t)
+	j, err := s.jury(t.Context(), c)
+	require.NoError(t, err)
+	fit, err := j.alone(t.Context())
+	require.NoError(t, err)
+	for _, chassis := range s.Chassis {
+		for _, donor := range s.Donors {
+			m, _, err := s.manifest(c.Loader, chassis, donor, s.reckon(chassis, donor).Takes)
+			require.NoError(t, err)
+			b := j.subject(m)
+			composed, err := j.decide(t.Context(), b, func(u *unit) bool { return u.origin == ofPair })
+			require.NoError(t, err)
+			reports, err := c.Across(t.Context(), m, s.Intent.Regions)
+			require.NoError(t, err)
+			for i, report := range reports {
+				for _, more := range []ruled{fit.intent[i], fit.chassis[chassis.Index].rules[i], fit.donors[donor.Index].rules[i]} {
+					composed[i].add(more)
+				}
+				name := joint(chassis, donor) + " in " + s.Intent.Regions[i]
+				said := j.judgement(b, i, composed[i])
+				blocking := slices.Sorted(slices.Values(slices.Concat(said.NotMet, said.Unproven)))
+				require.ElementsMatch(t, report.Verdict.Blocking, blocking, name)
+				for id, r := range report.Verdict.Rules {
+					if r.Level == "must" && r.Hold == hold {
+						requireRuling(t, r, composed[i][id], name+": "+id)
 					}
 				}
 			}
 		}
+	}
+	return j
+}
+
+// requireRuling compares a judgement with what is kept of it.
+func requireRuling(t *testing.T, r verdict.Rule, said ruling, name string) {
+	t.Helper()
+	whole := kept(r)
+	require.Equal(t, whole.outcome, said.outcome, name)
+	require.Equal(t, whole.open, said.open, name)
+	if whole.against != nil {
+		require.NotNil(t, said.against, name)
+		require.Equal(t, findings(t, r), findings(t, *said.against), name)
 	}
 }
 
@@ -115,7 +158,7 @@ func TestPetrolWins(t *testing.T) {
 	require.Equal(t, "petrol-wagon+van-four", r.Ranked[0].ID)
 	last := r.Ranked[len(r.Ranked)-1]
 	require.Equal(t, "diesel-wagon+van-four", last.ID)
-	require.True(t, Cheaper(r.Ranked[0].Cost, last.Cost))
+	require.Greater(t, last.Rank, r.Ranked[0].Rank)
 	require.Less(t, last.Regions[0].Questions, r.Ranked[0].Regions[0].Questions, "it registers more easily")
 	require.Len(t, r.Ruled, 1)
 	require.Equal(t, "mass/front_axle_rating", r.Ruled[0].Rule)
@@ -242,7 +285,7 @@ func TestBegin(t *testing.T) {
 				require.NoError(t, err, string(text))
 				begun, err := c.Check(t.Context(), m)
 				require.NoError(t, err)
-				whole, _, err := s.manifest(c.Loader, chassis, donor, s.combine(chassis, donor).Takes)
+				whole, _, err := s.manifest(c.Loader, chassis, donor, s.reckon(chassis, donor).Takes)
 				require.NoError(t, err)
 				report, err := c.Check(t.Context(), whole)
 				require.NoError(t, err)

@@ -4,44 +4,37 @@ import (
 	"fmt"
 	"slices"
 
-	"trialfit/internal/figures"
 	"trialfit/internal/manifest"
 	"trialfit/internal/quantity"
 	"trialfit/internal/vin"
 )
 
-// Wish is a demand of the intent that is not known to be met.
-type Wish struct {
-	Text string
-	// Missing are the manifest paths that would settle it.
-	Missing []string
-}
-
-// engine says whether a donor has an engine that is considered.
-func (s *Shortlist) engine(d *Candidate) (*Reason, *Wish) {
+// engine says whether a donor has an engine that is considered: why not, or
+// what is not known to be met.
+func (s *Shortlist) engine(d *Candidate) (*Reason, string) {
 	if len(s.Intent.Engines) == 0 {
-		return nil, nil
+		return nil, ""
 	}
 	family := d.node.Find("known.engine.family")
 	if family == nil || family.Value == nil {
-		return nil, &Wish{"whether the engine of " + d.ID + " is one of those considered is not known", []string{"engine.family"}}
+		return nil, "whether the engine of " + d.ID + " is one of those considered is not known"
 	}
 	if slices.Contains(s.Intent.Engines, family.Value.Text) {
-		return nil, nil
+		return nil, ""
 	}
-	return &Reason{Alone: d.ID, Text: fmt.Sprintf("its engine is a %s, which is not among those considered", family.Value.Text), At: family.At}, nil
+	return &Reason{Alone: d.ID, Text: fmt.Sprintf("its engine is a %s, which is not among those considered", family.Value.Text), At: family.At}, ""
 }
 
 // speed says whether a combination reaches the cruising speed.
-func (j *jury) speed(b *subject) (*Reason, *Wish) {
+func (j *jury) speed(b *subject) (*Reason, string) {
 	want := j.s.Intent.Cruising
 	if want == nil || j.cruise == nil {
-		return nil, nil
+		return nil, ""
 	}
 	r := j.figure(b, j.cruise).Results[0]
 	switch {
 	case !r.Ok():
-		return nil, &Wish{"whether it reaches " + want.Text + " in top gear is not known", paths(r)}
+		return nil, "whether it reaches " + want.Text + " in top gear is not known"
 	case r.High < want.Low:
 		at := manifest.Position{}
 		if len(r.Inputs) > 0 {
@@ -50,28 +43,26 @@ func (j *jury) speed(b *subject) (*Reason, *Wish) {
 		return &Reason{
 			Text:   fmt.Sprintf("it reaches %s in top gear at governed speed, %s is wanted", quantity.Print(r.Low, r.High, quantity.Speed, "km/h"), want.Text),
 			Source: r.Figure.Source.Title, At: at,
-		}, nil
+		}, ""
 	case r.Low < want.High:
-		return nil, &Wish{fmt.Sprintf("it may reach %s in top gear or not: %s", want.Text, quantity.Print(r.Low, r.High, quantity.Speed, "km/h")), nil}
+		return nil, fmt.Sprintf("it may reach %s in top gear or not: %s", want.Text, quantity.Print(r.Low, r.High, quantity.Speed, "km/h"))
 	}
-	return nil, nil
+	return nil, ""
 }
 
-func paths(r figures.Result) []string { return slices.Concat(r.Missing, r.None) }
-
 // budget says whether a combination can be finished for what there is.
-func (s *Shortlist) budget(x *Combination) (*Reason, *Wish) {
+func (s *Shortlist) budget(x *Combination) (*Reason, string) {
 	have := s.Intent.Budget
 	if have == nil {
-		return nil, nil
+		return nil, ""
 	}
 	switch t := x.Total; {
 	case t.Low.Cmp(have.Span.High) > 0 && !t.OpenLow:
-		return &Reason{Text: fmt.Sprintf("it costs %s to finish, the budget is %s", t.Print(s.Currency), have.Span.Print(s.Currency)), At: have.At}, nil
+		return &Reason{Text: fmt.Sprintf("it costs %s to finish, the budget is %s", t.Print(s.Currency), have.Span.Print(s.Currency)), At: have.At}, ""
 	case t.OpenHigh || t.High.Cmp(have.Span.Low) > 0:
-		return nil, &Wish{Text: fmt.Sprintf("it may cost more than the budget of %s: %s", have.Span.Print(s.Currency), t.Print(s.Currency))}
+		return nil, fmt.Sprintf("it may cost more than the budget of %s: %s", have.Span.Print(s.Currency), t.Print(s.Currency))
 	}
-	return nil, nil
+	return nil, ""
 }
 
 // contradictions are what can't be true together, each at its line.

@@ -114,7 +114,7 @@ func words(x *prebuy.Combination) string { return x.Chassis.ID + " + " + x.Donor
 func rowOf(x *prebuy.Combination, code string) row {
 	out := row{
 		Rank: x.Rank, Shared: x.Shared, ID: x.ID, Chassis: x.Chassis.ID, Donor: x.Donor.ID,
-		Cost: moneyOf(x.Total, code), Regions: []verdic{}, Wishes: []string{},
+		Cost: moneyOf(x.Total, code), Regions: []verdic{}, Wishes: some(x.Wishes),
 	}
 	for _, j := range x.Regions {
 		v := verdic{Region: j.Region, NotMet: some(j.NotMet), Unproven: some(j.Unproven), Questions: j.Questions}
@@ -135,9 +135,6 @@ func rowOf(x *prebuy.Combination, code string) row {
 			}
 		}
 		out.Regions = append(out.Regions, v)
-	}
-	for _, w := range x.Wishes {
-		out.Wishes = append(out.Wishes, w.Text)
 	}
 	return out
 }
@@ -232,9 +229,6 @@ func compared(r *prebuy.Result) []string {
 		"The rank of a combination is one more than the number of those that certainly cost less. Where two may go either way they share a rank.",
 		"Two combinations are compared by what differs: a price, an hourly rate or a part that both have moves both alike and cancels.",
 		"Each need is met in the way that is cheapest in the middle of its range; the vehicle's own part comes before the donor's where they cost the same.",
-	}
-	if r.Exact < len(r.Ranked) {
-		out = append(out, fmt.Sprintf("The leading %d are compared so; the rest by their totals, which can only make more of them share.", r.Exact))
 	}
 	if r.Intent.Fetching == nil && slices.ContainsFunc(slices.Concat(r.Chassis, r.Donors), func(c *prebuy.Candidate) bool { return c.Away() }) {
 		out = append(out, "Fetching is not counted: the intent names no rate for it.")
