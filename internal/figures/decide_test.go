@@ -126,32 +126,45 @@ func TestEnough(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			given["area"] = c.area
 			r := one(t, cable(metric), leaves(given))
-			path, size, ok := figures.Enough(r, figures.AtMost, 0.6, 0.6)
+			path, size, ok := figures.Enough(r, figures.AtMost, 0.6, 0.6, nil)
 			require.True(t, ok)
 			assert.Equal(t, "area", path)
 			assert.Equal(t, "25 mm²", size.Label)
-			_, size, ok = figures.Enough(r, figures.AtMost, 1, 1)
+			_, size, ok = figures.Enough(r, figures.AtMost, 1, 1, nil)
 			require.True(t, ok)
 			assert.Equal(t, "16 mm²", size.Label)
 
-			_, _, ok = figures.Enough(r, figures.AtMost, 0.1, 0.1)
+			_, _, ok = figures.Enough(r, figures.AtMost, 0.1, 0.1, nil)
 			assert.False(t, ok, "no size is large enough")
-			_, size, ok = figures.Enough(r, figures.AtLeast, 0.6, 0.6)
+			_, size, ok = figures.Enough(r, figures.AtLeast, 0.6, 0.6, nil)
 			require.True(t, ok, "the size outside the bounds is passed over")
 			assert.Equal(t, "10 mm²", size.Label)
 		})
 	}
 }
 
+// A conductor written in mm² is bought in mm², one written in AWG in AWG.
+func TestEnoughAsWritten(t *testing.T) {
+	both := &figures.Series{Title: "copper cable, AWG", Metric: metric, Sizes: []figures.Size{{Label: "3 AWG", SI: 26.7e-6}}}
+	r := one(t, cable(both), leaves(map[string]figures.Leaf{
+		"length": figurestest.Exact(4), "current": figurestest.Exact(100), "area": figurestest.Exact(10e-6),
+	}))
+	for inMetric, want := range map[bool]string{true: "25 mm²", false: "3 AWG"} {
+		_, size, ok := figures.Enough(r, figures.AtMost, 0.6, 0.6, func(path string) bool { return inMetric && path == "area" })
+		require.True(t, ok)
+		assert.Equal(t, want, size.Label)
+	}
+}
+
 func TestNotEnough(t *testing.T) {
 	given := map[string]figures.Leaf{"length": figurestest.Exact(3), "area": figurestest.Exact(10e-6)}
-	_, _, ok := figures.Enough(one(t, cable(metric), leaves(given)), figures.AtMost, 0.6, 0.6)
+	_, _, ok := figures.Enough(one(t, cable(metric), leaves(given)), figures.AtMost, 0.6, 0.6, nil)
 	assert.False(t, ok, "the current is missing")
 
 	given["current"] = figurestest.Exact(100)
-	_, _, ok = figures.Enough(one(t, cable(nil), leaves(given)), figures.AtMost, 0.6, 0.6)
+	_, _, ok = figures.Enough(one(t, cable(nil), leaves(given)), figures.AtMost, 0.6, 0.6, nil)
 	assert.False(t, ok, "no series")
-	_, _, ok = figures.Enough(figures.Result{}, figures.AtMost, 0.6, 0.6)
+	_, _, ok = figures.Enough(figures.Result{}, figures.AtMost, 0.6, 0.6, nil)
 	assert.False(t, ok, "no result")
 }
 

@@ -61,6 +61,9 @@ type Input struct {
 type Series struct {
 	Title string // "copper battery cable, AWG"
 	Sizes []Size
+	// Metric is the row that is sold where people measure in millimetres, nil
+	// where that is the same one.
+	Metric *Series
 }
 
 // Size is one member of a Series: its trade name and its SI value.

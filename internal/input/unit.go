@@ -58,3 +58,12 @@ func Quantity(m *manifest.Manifest, path string) (kind quantity.Kind, unit strin
 	}
 	return "", "", false
 }
+
+// Metric says of a path whether the builder wrote its value in millimetres or
+// square millimetres.
+func Metric(m *manifest.Manifest) func(path string) bool {
+	return func(path string) bool {
+		_, unit, ok := Quantity(m, path)
+		return ok && (unit == "mm" || unit == "mm²")
+	}
+}

@@ -123,7 +123,7 @@ func (w wording) enough(f Finding) string {
 	if !ok || !f.Limit.Numeric() {
 		return ""
 	}
-	path, size, ok := figures.Enough(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	path, size, ok := figures.Enough(r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High, input.Metric(w.Manifest))
 	if !ok {
 		return ""
 	}

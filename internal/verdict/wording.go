@@ -270,7 +270,7 @@ func (w wording) unmeasured(path string) string {
 }
 
 // unit is the one the builder used: for the value, for most of the inputs of
-// the figure, or else for the limit it is compared with.
+// the figure, or else for the limit it is compared with; last the limit's own.
 func (w wording) unit(path string, kind quantity.Kind) string {
 	if r, ok := w.results[path]; ok {
 		if unit := input.Unit(w.Manifest, r); unit != "" {
@@ -283,6 +283,9 @@ func (w wording) unit(path string, kind quantity.Kind) string {
 		if n := w.Manifest.Node(at); n != nil && n.Value != nil && n.Value.Kind == kind {
 			return n.Value.Unit
 		}
+	}
+	if l := w.Book.Limit(w.item.Finding.LimitPath); l != nil && l.Value.Kind == kind {
+		return l.Value.Unit
 	}
 	return ""
 }

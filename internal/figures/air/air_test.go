@@ -119,7 +119,7 @@ func TestBadValuesAreOutside(t *testing.T) {
 }
 
 func TestEnoughTube(t *testing.T) {
-	path, size, ok := figures.Enough(result(t, "air.duct_speed", truck()), figures.AtMost, 35, 35)
+	path, size, ok := figures.Enough(result(t, "air.duct_speed", truck()), figures.AtMost, 35, 35, nil)
 	require.True(t, ok)
 	assert.Equal(t, "intake.duct_bore", path)
 	assert.Equal(t, "3 1/2 in tube", size.Label)

@@ -94,7 +94,7 @@ func TestNothingBetween(t *testing.T) {
 func TestDowelsOffered(t *testing.T) {
 	values := swap()
 	values.Leaves["transmission.bell.dowels"] = figurestest.None()
-	path, size, ok := figures.Enough(evaluate(t, "bell.bore_offset_left", values), figures.AtMost, 0.005*inch, 0.005*inch)
+	path, size, ok := figures.Enough(evaluate(t, "bell.bore_offset_left", values), figures.AtMost, 0.005*inch, 0.005*inch, nil)
 	require.True(t, ok)
 	require.Equal(t, "transmission.bell.dowels", path)
 	require.Equal(t, "0.007 in", size.Label)

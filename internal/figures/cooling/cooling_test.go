@@ -91,7 +91,7 @@ func TestBadValuesAreOutside(t *testing.T) {
 }
 
 func TestEnoughHose(t *testing.T) {
-	path, size, ok := figures.Enough(result(t, "cooling.lower_hose_speed", truck()), figures.AtMost, 1.2, 1.2)
+	path, size, ok := figures.Enough(result(t, "cooling.lower_hose_speed", truck()), figures.AtMost, 1.2, 1.2, nil)
 	require.True(t, ok)
 	assert.Equal(t, "cooling.lower_hose", path)
 	assert.Equal(t, "2 in", size.Label)

@@ -26,9 +26,18 @@ func Resistance(area, length, parallel, temperature float64) float64 {
 	return resistivity * length / (area * parallel) * (1 + coefficient*(temperature-reference))
 }
 
+// metricSizes are the sections of wire and battery cable by ISO 6722, from memory.
+var metricSizes = func() *figures.Series {
+	s := &figures.Series{Title: "copper conductor, mm²"}
+	for _, size := range []string{"0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120"} {
+		s.Sizes = append(s.Sizes, figures.Size{Label: size + " mm²", SI: sectionOf(size + " mm²")})
+	}
+	return s
+}()
+
 // awgSizes are the sizes that wire and battery cable are sold in.
 var awgSizes = func() *figures.Series {
-	s := &figures.Series{Title: "copper conductor, AWG"}
+	s := &figures.Series{Title: "copper conductor, AWG", Metric: metricSizes}
 	for _, size := range []string{"20", "18", "16", "14", "12", "10", "8", "6", "4", "2", "1", "1/0", "2/0", "3/0", "4/0"} {
 		s.Sizes = append(s.Sizes, figures.Size{Label: size + " AWG", SI: areaOf(size)})
 	}
@@ -36,8 +45,11 @@ var awgSizes = func() *figures.Series {
 }()
 
 // areaOf is the section in m² of an AWG size, as the manifest reads it.
-func areaOf(awg string) float64 {
-	v, err := quantity.Parse(awg+" AWG", quantity.Conductor)
+func areaOf(awg string) float64 { return sectionOf(awg + " AWG") }
+
+// sectionOf is the section in m² of a conductor as the manifest writes it.
+func sectionOf(written string) float64 {
+	v, err := quantity.Parse(written, quantity.Conductor)
 	if err != nil {
 		panic("electrical: " + err.Error())
 	}

@@ -31,7 +31,7 @@ func TestStrandedPublished(t *testing.T) {
 // The 3 % answer follows for cable of SAE sections; 12 AWG proper just does.
 func TestCircuitSizePublished(t *testing.T) {
 	pump := circuit(area(t, "20 AWG"), 21*foot, 10, 12, at30)
-	_, size, ok := figures.Enough(result(t, "electrical.voltage_drop_share", pump), figures.AtMost, 0.10, 0.10)
+	_, size, ok := figures.Enough(result(t, "electrical.voltage_drop_share", pump), figures.AtMost, 0.10, 0.10, nil)
 	require.True(t, ok)
 	assert.Equal(t, "16 AWG", size.Label)
 
@@ -77,7 +77,7 @@ func TestFuseEnough(t *testing.T) {
 	heater.Leaves["electrical.circuits.pump.fuse"] = figurestest.Exact(20)
 	r := result(t, "electrical.fuse_factor", heater)
 	assert.InDelta(t, 20.0/28, r.Low, 1e-12)
-	path, size, ok := figures.Enough(r, figures.AtLeast, 1.25, 1.25)
+	path, size, ok := figures.Enough(r, figures.AtLeast, 1.25, 1.25, nil)
 	require.True(t, ok)
 	assert.Equal(t, "electrical.circuits.pump.fuse", path)
 	assert.Equal(t, "35 A", size.Label)
@@ -85,7 +85,7 @@ func TestFuseEnough(t *testing.T) {
 	heater.Leaves["electrical.circuits.pump.fuse"] = figurestest.Exact(40)
 	r = result(t, "electrical.ampacity_use", heater)
 	assert.InDelta(t, 40.0/30, r.Low, 1e-12)
-	_, size, ok = figures.Enough(r, figures.AtMost, 1, 1)
+	_, size, ok = figures.Enough(r, figures.AtMost, 1, 1, nil)
 	require.True(t, ok)
 	assert.Equal(t, "10 AWG", size.Label, "20 AWG is outside the table and must not be offered")
 }
@@ -207,9 +207,13 @@ func TestChargingRegression(t *testing.T) {
 func TestDropUseEnough(t *testing.T) {
 	long := circuit(area(t, "14 AWG"), 40*foot, 45, 12, at20)
 	r := result(t, "electrical.voltage_drop_use", long)
-	_, size, ok := figures.Enough(r, figures.AtMost, 1, 1)
+	_, size, ok := figures.Enough(r, figures.AtMost, 1, 1, nil)
 	require.True(t, ok)
 	assert.Equal(t, "8 AWG", size.Label)
+
+	_, size, ok = figures.Enough(r, figures.AtMost, 1, 1, func(string) bool { return true })
+	require.True(t, ok)
+	assert.Equal(t, "10 mm²", size.Label, "the next section above 8.37 mm²")
 }
 
 // What is derated for 105 °C and alone is what the catalogue prints, and a hot

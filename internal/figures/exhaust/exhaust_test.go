@@ -90,7 +90,7 @@ func TestBadValuesAreOutside(t *testing.T) {
 }
 
 func TestEnoughPipe(t *testing.T) {
-	path, size, ok := figures.Enough(results(t, "exhaust.segment_speed", truck())[0], figures.AtMost, 90, 90)
+	path, size, ok := figures.Enough(results(t, "exhaust.segment_speed", truck())[0], figures.AtMost, 90, 90, nil)
 	require.True(t, ok)
 	assert.Equal(t, "exhaust.segments.down.bore", path)
 	assert.Equal(t, "3 1/2 in tube", size.Label)

@@ -59,7 +59,7 @@ func TestBoltsEnough(t *testing.T) {
 	v := bracket()
 	for load, want := range map[float64]string{9_000: "2", 25_000: "5"} {
 		v.Leaves["frame.bolts.left.shear"] = figurestest.Exact(load)
-		path, size, ok := figures.Enough(result(t, "fasteners.slip_use", v), figures.AtMost, 1, 1)
+		path, size, ok := figures.Enough(result(t, "fasteners.slip_use", v), figures.AtMost, 1, 1, nil)
 		require.True(t, ok)
 		require.Equal(t, "frame.bolts.left.count", path)
 		require.Equal(t, want, size.Label)

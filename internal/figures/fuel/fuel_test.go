@@ -29,7 +29,7 @@ func TestHoseEnough(t *testing.T) {
 	narrow.Leaves["fuel.supply_bore"] = figurestest.Exact(0.006)
 	r := result(t, "fuel.suction_cold_use", narrow)
 	assert.Greater(t, r.Low, 1.0)
-	path, size, ok := figures.Enough(r, figures.AtMost, 1, 1)
+	path, size, ok := figures.Enough(r, figures.AtMost, 1, 1, nil)
 	require.True(t, ok)
 	assert.Equal(t, "fuel.supply_bore", path)
 	assert.Equal(t, "5/16 in", size.Label)

@@ -59,7 +59,7 @@ func TestNoReserve(t *testing.T) {
 // A larger master is offered where the slave moves too little.
 func TestMasterEnough(t *testing.T) {
 	r := result(t, "hydraulics.release_margin", truck())
-	path, size, ok := figures.Enough(r, figures.AtLeast, 1.3, 1.3)
+	path, size, ok := figures.Enough(r, figures.AtLeast, 1.3, 1.3, nil)
 	require.True(t, ok)
 	assert.Equal(t, "hydraulics.clutch.master_bore", path)
 	assert.Equal(t, "13/16 in", size.Label)

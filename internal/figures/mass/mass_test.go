@@ -59,7 +59,7 @@ func TestTyreEnough(t *testing.T) {
 			"chassis.tyres.type":                 figurestest.Word(c.tyre),
 			"chassis.category":                   figurestest.Word("light-truck"),
 		}})
-		path, size, ok := figures.Enough(r, figures.AtLeast, c.load, c.load)
+		path, size, ok := figures.Enough(r, figures.AtLeast, c.load, c.load, nil)
 		require.True(t, ok)
 		assert.Equal(t, "chassis.tyres."+c.axle+"_load_index", path)
 		assert.Equal(t, c.want, size.Label)

@@ -100,7 +100,7 @@ func (s Sheet) entry(r *figures.Result, found map[string][]held) entry {
 	}
 	e.held = found[strings.Join(append([]string{"figures", r.Figure.ID}, r.IDs...), ".")]
 	for _, h := range e.held {
-		if would, ok := h.enough(r); ok {
+		if would, ok := h.enough(r, input.Metric(s.Build.Report.Manifest)); ok {
 			e.enough = append(e.enough, would)
 		}
 	}
@@ -108,13 +108,13 @@ func (s Sheet) entry(r *figures.Result, found map[string][]held) entry {
 }
 
 // enough offers a size where a limit is not known to be met.
-func (h held) enough(r *figures.Result) (size, bool) {
+func (h held) enough(r *figures.Result, metric func(path string) bool) (size, bool) {
 	f := h.Finding
 	if f.Outcome == verdict.Met || f.Outcome == verdict.NotApplicable || !f.Limit.Numeric() ||
 		f.Comparator != string(figures.AtMost) && f.Comparator != string(figures.AtLeast) {
 		return size{}, false
 	}
-	path, found, ok := figures.Enough(*r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High)
+	path, found, ok := figures.Enough(*r, figures.Comparator(f.Comparator), *f.Limit.Low, *f.Limit.High, metric)
 	return size{path, found.Label, h.Rule.ID}, ok
 }
 
