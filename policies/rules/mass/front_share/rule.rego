@@ -24,4 +24,7 @@ package rules.mass.front_share
 
 import data.lib.judge
 
-findings contains judge.limit_max("figures.mass.front_share", "limits.mass.front_share")
+findings contains judge.about(
+	"baseline.corner_weights",
+	judge.limit_max("figures.mass.front_share", "limits.mass.front_share"),
+)

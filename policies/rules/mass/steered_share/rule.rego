@@ -22,4 +22,7 @@ package rules.mass.steered_share
 
 import data.lib.judge
 
-findings contains judge.limit_min("figures.mass.front_share_laden", "limits.mass.steered_share")
+findings contains judge.about(
+	"masses.carried",
+	judge.limit_min("figures.mass.front_share_laden", "limits.mass.steered_share"),
+)
