@@ -80,7 +80,10 @@ func (w wording) sentences(f Finding) (found, needed string) {
 	case "one of":
 		needed = w.item.Rule.Title
 		if f.Limit != nil && f.Limit.Text != "" && f.Limit.Text != "true" && f.Limit.Text != "false" {
-			needed = "one of " + f.Limit.Text
+			needed = f.Limit.Text
+			if strings.Contains(needed, ", ") {
+				needed = "one of " + needed
+			}
 		}
 	case "done by":
 		found, needed = w.what(f.Subject)+"open", "done by the hold point it names"

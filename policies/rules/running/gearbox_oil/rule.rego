@@ -9,7 +9,8 @@
 #   hold: inspection
 #   basis: manufacturer
 #   source: >-
-#     highest oil temperature from the gearbox's maker, against a reading on a climb
+#     highest oil temperature from the gearbox's maker, or common practice where he
+#     names none, against a reading on a climb
 #   needs_basis:
 #     inspection: measured
 #   outcomes:
@@ -31,7 +32,11 @@ import data.lib.judge
 
 applies := judge.when("build.transmission.type", {"automatic"})
 
+_limit := "build.transmission.oil_limit" if not judge.is_none("build.transmission.oil_limit")
+
+_limit := "limits.running.gearbox_oil" if judge.is_none("build.transmission.oil_limit")
+
 findings contains judge.about(
 	"transmission.oil_limit",
-	judge.limit_max(judge.newest("gearbox_oil_temperature", "climb"), "build.transmission.oil_limit"),
+	judge.limit_max(judge.newest("gearbox_oil_temperature", "climb"), _limit),
 )

@@ -29,14 +29,23 @@ package rules.steering.pump_suits_gear
 
 import data.lib.judge
 
-applies := judge.when_there("build.hydraulics.steering")
+_need := {"flow": "build.hydraulics.steering.flow_need", "pressure": "build.hydraulics.steering.pressure_need"}
+
+applies := judge.all_of([
+	judge.when_there("build.hydraulics.steering"),
+	judge.any_of([judge.when_there(need) | some need in _need]),
+])
 
 findings contains judge.about(
 	"hydraulics.steering.flow_need",
 	judge.limit_min("figures.hydraulics.steering_flow_margin", "limits.steering.pump_margin"),
-)
+) if {
+	not judge.is_none(_need.flow)
+}
 
 findings contains judge.about(
 	"hydraulics.steering.pressure_need",
 	judge.limit_min("figures.hydraulics.steering_pressure_margin", "limits.steering.pump_margin"),
-)
+) if {
+	not judge.is_none(_need.pressure)
+}
