@@ -1,6 +1,7 @@
 package verdict
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -80,8 +81,12 @@ func (w wording) sentences(f Finding) (found, needed string) {
 	case "one of":
 		needed = w.item.Rule.Title
 		if f.Limit != nil && f.Limit.Text != "" && f.Limit.Text != "true" && f.Limit.Text != "false" {
-			needed = f.Limit.Text
-			if strings.Contains(needed, ", ") {
+			words := strings.Split(f.Limit.Text, ", ")
+			for n, word := range words {
+				words[n] = cmp.Or(truths[word], word)
+			}
+			needed = strings.Join(words, ", ")
+			if len(words) > 1 {
 				needed = "one of " + needed
 			}
 		}
@@ -215,11 +220,29 @@ func (w wording) title(path string) string {
 			return l.Title
 		}
 	default:
+		if read := w.read(path); read != "" {
+			return read
+		}
 		if n := w.Manifest.Node(path); n != nil && n.Shape.Type == schema.Leaf && n.Shape.Title != "" {
 			return n.Shape.Noun()
 		}
 	}
 	return ""
+}
+
+// read names the value of a reading by what was read, and in which condition.
+func (w wording) read(path string) string {
+	reading, ok := strings.CutSuffix(path, ".value")
+	if !ok || !strings.HasPrefix(path, "readings.") {
+		return ""
+	}
+	var words []string
+	for _, field := range []string{".of", ".condition"} {
+		if n := w.Manifest.Node(reading + field); n != nil && n.Value != nil {
+			words = append(words, strings.ReplaceAll(n.Value.Text, "_", " "))
+		}
+	}
+	return strings.Join(words, ", ")
 }
 
 func text(v *Shown) string {
@@ -230,6 +253,9 @@ func text(v *Shown) string {
 }
 
 const unknown = "not known"
+
+// truths are what people say for a truth value.
+var truths = map[string]string{"true": "yes", "false": "no"}
 
 // shown prints a value in the unit of the value at path.
 func (w wording) shown(v *Shown, path string) string {
