@@ -102,7 +102,7 @@ func (a *author) figureValue(l figuresheet.Line) Cell {
 
 // needed is the limit as the report words it, and in the region's units.
 func (a *author) needed(i verdict.Item) Cell {
-	return cell(say(a.inBoth(a.plain(i.Needed), i.Finding.Limit)))
+	return cell(say(a.inBoth(a.plain(i.Needed), i.Finding.LimitPath, i.Finding.Limit)))
 }
 
 func (a *author) margin(i verdict.Item) Cell {
@@ -113,12 +113,12 @@ func (a *author) margin(i verdict.Item) Cell {
 	if room < 0 {
 		room = -room
 	}
-	return cell(say(a.inBoth(i.Margin, &verdict.Shown{Low: &room, High: &room, Kind: string(kind)})))
+	return cell(say(a.inBoth(i.Margin, i.Finding.Path, &verdict.Shown{Low: &room, High: &room, Kind: string(kind)})))
 }
 
-// inBoth puts a value into the units of the region behind the words for it in
-// a sentence, which are in those of the builder.
-func (a *author) inBoth(sentence string, s *verdict.Shown) string {
+// inBoth puts the value at a path into the units of the region, behind the words
+// for it in a sentence, which are in those of the builder.
+func (a *author) inBoth(sentence, path string, s *verdict.Shown) string {
 	if !s.Numeric() {
 		return sentence
 	}
@@ -132,7 +132,7 @@ func (a *author) inBoth(sentence string, s *verdict.Shown) string {
 	if !found {
 		return sentence
 	}
-	return before + printed + a.units.beside(*s.Low, *s.High, kind, unit) + after
+	return before + printed + a.units.of(path).beside(*s.Low, *s.High, kind, unit) + after
 }
 
 // written is the unit of a kind that a sentence uses first, "" for none.

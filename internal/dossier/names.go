@@ -225,7 +225,7 @@ func (a *author) converted(n *manifest.Node) string {
 		return ""
 	}
 	low, high := q.Floats()
-	return a.units.beside(low, high, n.Value.Kind, n.Value.Unit)
+	return a.units.of(n.Path).beside(low, high, n.Value.Kind, n.Value.Unit)
 }
 
 // word is the bare value at a path, "" where there is none.

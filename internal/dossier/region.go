@@ -81,7 +81,7 @@ func (a *author) state(i verdict.Item) Cell {
 
 // found is what was found, with the value in the region's units too.
 func (a *author) found(i verdict.Item) Cell {
-	return cell(say(a.inBoth(a.plain(report.Found(i)), i.Finding.Value)))
+	return cell(say(a.inBoth(a.plain(report.Found(i)), i.Finding.Path, i.Finding.Value)))
 }
 
 // papersOf are the papers that support a finding: those the rules name, and

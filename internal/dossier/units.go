@@ -2,6 +2,7 @@ package dossier
 
 import (
 	"slices"
+	"strings"
 
 	"trialfit/internal/quantity"
 	"trialfit/internal/rulebook"
@@ -12,6 +13,14 @@ type system struct {
 	si, customary bool
 	// imperial says that gallons are those of 1824, not of Queen Anne.
 	imperial bool
+	// swept says that a volume is that of an engine, which nobody fills by the gallon.
+	swept bool
+}
+
+// of is the system for the value at a path.
+func (s system) of(path string) system {
+	s.swept = strings.HasSuffix(path, ".displacement")
+	return s
 }
 
 // unitsOf reads the units of a chain of regions; without any, both are shown.
@@ -81,7 +90,12 @@ func (s system) beside(low, high float64, kind quantity.Kind, unit string) strin
 	if !foreign {
 		to, wanted = metric[unit], s.customary
 	}
-	if s.imperial && imperial[to] != "" {
+	switch {
+	case s.swept && to == "US gal" && s.imperial:
+		to = ""
+	case s.swept && to == "US gal":
+		to = "in³"
+	case s.imperial && imperial[to] != "":
 		to = imperial[to]
 	}
 	if !wanted || to == "" || kind == quantity.Conductor && to != "mm²" || kind != quantity.Conductor && !slices.Contains(quantity.Symbols(kind), to) {

@@ -26,6 +26,8 @@ func TestBeside(t *testing.T) {
 		{gb, 0.0254, quantity.Length, "mm", " (1 in)"},
 		{gb, 0.00454609, quantity.Volume, "L", " (1 imp gal)"},
 		{us, 0.003785411784, quantity.Volume, "L", " (1 US gal)"},
+		{us.of("engine.displacement"), 0.0025, quantity.Volume, "L", " (152.6 in³)"},
+		{gb.of("engine.displacement"), 0.0025, quantity.Volume, "L", ""},
 		{us, 273.15, quantity.Temperature, "°C", " (32 °F)"},
 		{si, 310.15, quantity.Temperature, "°F", " (37 °C)"},
 		{us, 5, quantity.TemperatureDifference, "K", " (9 °F)"},

@@ -8,6 +8,7 @@
 package pictures
 
 import (
+	"slices"
 	"strings"
 
 	"trialfit/internal/figures"
@@ -45,7 +46,9 @@ func (p Picture) File() string {
 		strings.Replace(p.Drawing.svg(), `<svg `, `<svg style="color:#111;background:#fff" `, 1)
 }
 
-// All draws every picture of a build, in a fixed order.
+// All draws every picture of a build, in a fixed order. One of a part that the
+// build has not got, such as charge air in an engine that breathes by itself,
+// is left out.
 func All(m *manifest.Manifest, computed []input.Computed) []Picture {
 	f := facts{manifest: m, results: map[string]figures.Result{}}
 	for _, c := range computed {
@@ -57,7 +60,9 @@ func All(m *manifest.Manifest, computed []input.Computed) []Picture {
 	for _, draw := range []func(facts) Picture{
 		axleLoads, speeds, jointAngles, temperatures, crankingVoltage, exhaustPressure,
 	} {
-		all = append(all, draw(f))
+		if p := draw(f); !slices.ContainsFunc(p.Missing, f.none) {
+			all = append(all, p)
+		}
 	}
 	return all
 }
@@ -116,6 +121,12 @@ func (f facts) leaf(path string) (value, []string) {
 	}
 	v := n.Value
 	return value{v.Low, v.High, v.Kind, v.Unit}, nil
+}
+
+// none says that the manifest says there is none at a path.
+func (f facts) none(path string) bool {
+	n := f.manifest.Node(path)
+	return n != nil && n.State == manifest.None
 }
 
 // items returns the ids of a list, in manifest order.

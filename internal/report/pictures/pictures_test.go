@@ -49,6 +49,19 @@ func read(t *testing.T) string {
 	return string(data)
 }
 
+// A van whose engine breathes by itself and whose shaft stays where it was.
+func TestPartThatIsNotThere(t *testing.T) {
+	r := prepare(t, "trialfit: 1\nbuild: {name: van}\ncharge_air: none\nshafts: none\n", "van.build.yaml")
+	for _, p := range draw(r) {
+		require.NotContains(t, []string{"charge-temperature", "joint-angles"}, p.Name)
+	}
+	var names []string
+	for _, p := range draw(prepare(t, "trialfit: 1\nbuild: {name: van}\n", "van.build.yaml")) {
+		names = append(names, p.Name)
+	}
+	require.Subset(t, names, []string{"charge-temperature", "joint-angles"}, "not spoken of is not none")
+}
+
 func TestPictures(t *testing.T) {
 	for _, p := range draw(prepare(t, read(t), full)) {
 		t.Run(p.Name, func(t *testing.T) {
