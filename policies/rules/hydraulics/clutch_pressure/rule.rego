@@ -29,6 +29,7 @@ import data.lib.judge
 applies := judge.all_of([
 	judge.when("build.hydraulics.clutch.kind", {"hydraulic"}),
 	judge.unless("build.transmission.type", {"automatic"}),
+	judge.when_there("build.hydraulics.clutch.pressure_limit"),
 ])
 
 findings contains judge.about(
