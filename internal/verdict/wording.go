@@ -70,6 +70,9 @@ func (w wording) sentences(f Finding) (found, needed string) {
 	switch f.Comparator {
 	case "at most", "at least", "the same as", "other than", "not after":
 		limit, title := w.shown(f.Limit, f.Path), w.title(f.LimitPath)
+		if title == w.title(f.Path) {
+			title += w.whose(f.LimitPath)
+		}
 		switch {
 		case title == "":
 		case limit == unknown:
@@ -176,6 +179,15 @@ func (w wording) beside(path string, v *Shown) string {
 		}
 	}
 	return texts.String()
+}
+
+// whose tells apart what bears the same title in a list item and outside of it.
+func (w wording) whose(path string) string {
+	item := w.Manifest.Node(path[:max(0, strings.LastIndex(path, "."))])
+	if item == nil || item.ID == "" {
+		return ""
+	}
+	return " of " + item.ID
 }
 
 // what names the thing a list item is about.

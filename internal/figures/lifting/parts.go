@@ -34,7 +34,7 @@ var hookLoadOfParts = &figures.Figure{
 
 var partsShare = &figures.Figure{
 	ID:      "lifting.parts_share",
-	Title:   "parts of the load against the load: much less or more than all means that one is forgotten or counted twice",
+	Title:   "masses of the parts against that of the load",
 	Symbol:  "Σ/m",
 	Kind:    quantity.Ratio,
 	Unit:    "%",

@@ -88,3 +88,15 @@ cooling: {top_tank: 85 °C ± 0.5, test_ambient: 34 °C ± 0.5, top_limit: 100 �
 	require.NotEqual(t, -1, i)
 	require.Equal(t, []string{"find out more exactly: registration.ambient"}, b.Items[i].Do)
 }
+
+// What a value is held against bears the same title: the item it is of is named.
+func TestLimitOfAnItem(t *testing.T) {
+	b, _ := judge(t, `trialfit: 1
+build: {name: sold stronger, hold: plan}
+chassis: {engine_options: [{id: petrol-42, peak_torque: 285 N·m, driveline_kept: true}]}
+engine: {peak_torque: 242 N·m}
+`)
+	i := slices.IndexFunc(b.Items, func(i verdict.Item) bool { return i.Finding.Subject == "transmission.input_torque_rating" })
+	require.NotEqual(t, -1, i)
+	require.Contains(t, b.Items[i].Needed, "(peak torque of petrol-42)")
+}
