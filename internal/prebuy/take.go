@@ -49,6 +49,7 @@ type Reckoning struct {
 func (s *Shortlist) reckon(c, d *Candidate) Reckoning {
 	var r Reckoning
 	used := map[*Part]bool{}
+	replaced := map[string]bool{} // by need: something is put in
 	for _, n := range s.Needs {
 		t, asked := s.take(n, c, d, used)
 		if !asked {
@@ -57,6 +58,7 @@ func (s *Shortlist) reckon(c, d *Candidate) Reckoning {
 		if t.Part != nil {
 			used[t.Part] = true
 		}
+		replaced[n.ID] = t.By != ByNotNeeded
 		r.Takes = append(r.Takes, t)
 	}
 	for _, who := range []*Candidate{c, d} {
@@ -72,8 +74,8 @@ func (s *Shortlist) reckon(c, d *Candidate) Reckoning {
 		r.Cost = append(r.Cost, t.Cost...)
 	}
 	for _, p := range slices.Concat(c.Brings, d.Brings) {
-		if used[p] {
-			continue
+		if used[p] || p.Of == c && p.Meets != "" && !replaced[p.Meets] {
+			continue // what the vehicle has and nothing takes the place of stays on it
 		}
 		r.Left = append(r.Left, Left{p, p.Value})
 		if p.Value != nil {

@@ -296,3 +296,16 @@ func TestBegin(t *testing.T) {
 		}
 	}
 }
+
+// TestStays: a diesel wagon keeps its cluster, tank and battery trays when a
+// diesel goes in; what something else takes the place of is left over. Common
+// practice.
+func TestStays(t *testing.T) {
+	r := edited(t, "heated-wagon")
+	n := slices.IndexFunc(r.Close, func(c *Close) bool { return c.ID == "diesel-wagon+van-four" })
+	var left []string
+	for _, l := range r.Close[n].Left {
+		left = append(left, l.Part.Of.ID+" "+l.Part.ID)
+	}
+	require.Equal(t, []string{"diesel-wagon old-diesel", "van-four vacuum-pump", "van-four sender"}, left)
+}

@@ -113,24 +113,41 @@ func TestNumbers(t *testing.T) {
 	}
 }
 
-// TestAccessible: axe-core finds nothing in a browser, on the width of a phone.
+// TestAccessible: axe-core finds nothing in a browser, by day and by night.
 func TestAccessible(t *testing.T) {
-	browser, axe := dossiertest.Tool(t, "chromium"), dossiertest.Axe(t)
+	axe := dossiertest.Axe(t)
+	for name, scheme := range map[string]string{"light": "1", "dark": "0"} {
+		require.Empty(t, browse(t, axe, `axe.run(document, {resultTypes: ["violations"]}).then(r => report(r.violations.map(v => v.id + ": " + v.nodes[0].html)))`,
+			"--blink-settings=preferredColorScheme="+scheme), name)
+	}
+}
+
+// TestPhone: nothing reaches beyond the width of a phone, opened or not.
+func TestPhone(t *testing.T) {
+	require.Empty(t, browse(t, "", `
+		document.querySelectorAll("details").forEach(d => d.open = true);
+		document.documentElement.style.width = "390px";
+		report([...document.querySelectorAll("body *")].filter(e => e.getBoundingClientRect().right > 390.5).map(e => e.outerHTML.slice(0, 90)))`))
+}
+
+// browse runs a script on the page in a browser of small width and gives the
+// list that it reports.
+func browse(t *testing.T, library, script string, flags ...string) []string {
+	browser := dossiertest.Tool(t, "chromium")
 	page := written(t, choice.HTML)
-	const report = `axe.run(document, {resultTypes: ["violations"]}).then(r => {
-		document.body.textContent = "axe:" + JSON.stringify(r.violations.map(v => v.id + ": " + v.nodes[0].html)) + ":axe"
-	})`
+	const report = `const report = list => { document.body.textContent = "said:" + JSON.stringify(list) + ":said" };`
 	end := strings.LastIndex(page, "</body>")
-	page = page[:end] + "<script>" + axe + "</script><script>" + report + "</script>" + page[end:]
+	page = page[:end] + "<script>" + library + "</script><script>" + report + script + "</script>" + page[end:]
 	dir := t.TempDir()
 	file := filepath.Join(dir, "page.html")
 	require.NoError(t, os.WriteFile(file, []byte(page), 0o600))
-	out, err := exec.CommandContext(t.Context(), browser, "--headless=new", "--no-sandbox", "--disable-gpu", "--user-data-dir="+dir,
-		"--window-size=390,900", "--virtual-time-budget=60000", "--dump-dom", "file://"+file).Output()
+	args := append([]string{"--headless=new", "--no-sandbox", "--disable-gpu", "--user-data-dir=" + dir, "--window-size=390,900",
+		"--virtual-time-budget=60000", "--dump-dom"}, flags...)
+	out, err := exec.CommandContext(t.Context(), browser, append(args, "file://"+file)...).Output()
 	require.NoError(t, err)
-	said := regexp.MustCompile(`axe:(.*):axe`).FindStringSubmatch(html.UnescapeString(string(out)))
-	require.NotNil(t, said, "axe did not report")
-	var violations []string
-	require.NoError(t, json.Unmarshal([]byte(said[1]), &violations))
-	require.Empty(t, violations)
+	said := regexp.MustCompile(`said:(.*):said`).FindStringSubmatch(html.UnescapeString(string(out)))
+	require.NotNil(t, said, "the script did not report")
+	var list []string
+	require.NoError(t, json.Unmarshal([]byte(said[1]), &list))
+	return list
 }

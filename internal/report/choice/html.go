@@ -16,7 +16,8 @@ var pageText string
 //go:embed page.css
 var pageStyle string
 
-// mostShown is how many combinations are drawn, and how many are listed below.
+// mostShown is how many combinations are drawn; mostListed how many of them, and
+// of the reasons why others can't work, a page for people lists at all.
 const (
 	mostShown  = 10
 	mostListed = 200
@@ -29,27 +30,29 @@ type whole struct {
 	Top, Rest  []row
 	RestWords  string
 	RuledShown []shownRuled
-	Sheet      bool
+	RuledMore  int
+	Intro      string // of the sheet
+	Sheet      sheet
 }
 
 type shownRuled struct{ Who, Reason, Source, Where string }
 
 // HTML writes one page without anything from elsewhere. It reads on a phone and
 // prints, the questions on a sheet of their own.
-func HTML(w io.Writer, r *prebuy.Result) error {
-	v := view(r)
-	out := whole{page: v, Style: template.CSS(pageStyle), Top: v.Rows[:min(mostShown, len(v.Rows))], Sheet: len(v.Asks)+len(v.Offices) > 0}
+func HTML(w io.Writer, r *prebuy.Result) error { return writePage(w, view(r)) }
+
+func writePage(w io.Writer, v *page) error {
+	out := whole{page: v, Style: template.CSS(pageStyle), Top: v.Rows[:min(mostShown, len(v.Rows))]}
+	out.Intro = "What decides most comes first. Type the answers back into " + v.File + "."
+	out.Sheet = sheetOf(v, out.Intro)
 	out.Rest = v.Rows[len(out.Top):min(mostListed, len(v.Rows))]
 	out.RestWords = many(len(v.Rows)-len(out.Top), "more combination", "more combinations")
 	if listed := len(out.Top) + len(out.Rest); listed < len(v.Rows) {
 		out.RestWords += fmt.Sprintf(", the first %d here", len(out.Rest))
 	}
-	for _, u := range v.Ruled {
-		who := strings.Join(u.Who[:min(12, len(u.Who))], ", ")
-		if more := len(u.Who) - 12; more > 0 {
-			who += fmt.Sprintf(" and %d more", more)
-		}
-		out.RuledShown = append(out.RuledShown, shownRuled{strings.TrimSpace(who + " " + u.with), u.Reason, u.Source, u.Where})
+	out.RuledMore = max(0, len(v.Ruled)-mostListed)
+	for _, u := range v.Ruled[:len(v.Ruled)-out.RuledMore] {
+		out.RuledShown = append(out.RuledShown, shownRuled{strings.TrimSpace(few(u.Who, 12) + " " + u.with), u.Reason, u.Source, u.Where})
 	}
 	t, err := template.New("page").Funcs(template.FuncMap{
 		"join": strings.Join,
@@ -78,8 +81,8 @@ func (s *barScale) draw(m money) template.HTML {
 		to, class = 100, "open"
 	}
 	return template.HTML(fmt.Sprintf(
-		`<svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true" focusable="false"><line class="axis" x1="0" x2="100" y1="9" y2="9" vector-effect="non-scaling-stroke"/><rect class="%s" x="%.2f" y="2" width="%.2f" height="5" vector-effect="non-scaling-stroke"/></svg>`,
-		class, from, max(to-from, 0.6)))
+		`<svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true" focusable="false"><line class="axis" x1="0" x2="100" y1="9" y2="9" vector-effect="non-scaling-stroke"/><rect class="%s" x="%.2f" y="2" width="%.2f" height="5" vector-effect="non-scaling-stroke"/>%s</svg>`,
+		class, from, max(to-from, 0.6), s.upright()))
 }
 
 // draw is a value against its limit: the bar lies where the value may, the

@@ -19,18 +19,20 @@ func Markdown(w io.Writer, r *prebuy.Result) error {
 	if len(v.Rows) > 0 {
 		m.line("### May work, by the cost to finish")
 		m.table("rank", "combination", "cost to finish", "open at plan")
-		for _, x := range v.Rows {
+		for _, x := range v.Rows[:min(mostListed, len(v.Rows))] {
 			m.row(x.rank(), x.Chassis+" + "+x.Donor, x.Cost.Text, strings.Join(x.open(), "; "))
 		}
 		m.end()
+		m.more(len(v.Rows))
 	}
 	if len(v.Ruled) > 0 {
 		m.line("### Can't work, and the first reason")
 		m.table("combination", "why", "rule", "where")
-		for _, u := range v.Ruled {
-			m.row(strings.TrimSpace(strings.Join(u.Who, ", ")+" "+u.with), u.Reason, u.Rule, u.Where)
+		for _, u := range v.Ruled[:min(mostListed, len(v.Ruled))] {
+			m.row(strings.TrimSpace(few(u.Who, mostListed)+" "+u.with), u.Reason, u.Rule, u.Where)
 		}
 		m.end()
+		m.more(len(v.Ruled))
 	}
 	for _, d := range v.Details {
 		m.line("### %s: what to take from which", d.ID)
@@ -46,6 +48,7 @@ func Markdown(w io.Writer, r *prebuy.Result) error {
 		for _, c := range d.Costs {
 			m.row(c.Head, c.Text)
 		}
+		m.row("cost to finish", d.Total.Text)
 		m.end()
 		for _, x := range d.Margins {
 			m.item("margin: %s; %s: %s", x.Found, x.Need, x.State)
@@ -100,6 +103,13 @@ func (m *marker) line(format string, args ...any) {
 
 func (m *marker) item(format string, args ...any) {
 	fmt.Fprintf(&m.b, "- "+format+"\n", escaped(args)...)
+}
+
+// more counts what a list leaves out.
+func (m *marker) more(of int) {
+	if of > mostListed {
+		m.line("And %d more, in the answer as json.", of-mostListed)
+	}
 }
 
 func (m *marker) end() { m.b.WriteByte('\n') }

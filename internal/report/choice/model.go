@@ -82,7 +82,9 @@ type verdic struct {
 type detail struct {
 	ID      string     `json:"id"`
 	Rank    int        `json:"rank"`
+	Shared  bool       `json:"shared"`
 	Costs   []cost     `json:"costs"`
+	Total   money      `json:"cost_to_finish"`
 	Takes   []group    `json:"takes"`
 	Needs   []needed   `json:"needs"`
 	Left    []leftover `json:"left_over"`

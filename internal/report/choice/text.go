@@ -174,6 +174,7 @@ func (p *printer) details(v *page) {
 		for _, c := range d.Costs {
 			p.Line("    %-16s %s", c.Head, c.Text)
 		}
+		p.Line("    %-16s %s", "cost to finish", d.Total.Text)
 		for _, m := range d.Margins {
 			p.Wrap("    margin: ", "      ", m.Found+"; "+m.Need+": "+m.State)
 		}

@@ -2,6 +2,7 @@ package choice
 
 import (
 	"fmt"
+	"iter"
 	"math/big"
 	"slices"
 	"strings"
@@ -60,7 +61,7 @@ func view(r *prebuy.Result) *page {
 		p.Notes = append(p.Notes, note{where(r, n.At), n.Text})
 	}
 	p.Compared = compared(r)
-	p.Bars = scaleOf(p.Rows)
+	p.Bars = scaleOf(p.Rows, r)
 	return p
 }
 
@@ -140,19 +141,9 @@ func rowOf(x *prebuy.Combination, code string) row {
 }
 
 func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
-	d := detail{ID: c.ID, Rank: c.Rank, Costs: []cost{}, Needs: []needed{}, Left: []leftover{}, Open: []string{}, Margins: []margin{}}
-	for _, head := range prebuy.Heads {
-		if sum := c.Cost.Under(head); sum.OpenHigh || sum.Low.Sign() != 0 || sum.High.Sign() != 0 {
-			m := moneyOf(sum, r.Currency)
-			if head == prebuy.HeadLeft {
-				m.Text = "less " + prebuy.Span{Low: new(big.Rat).Neg(sum.High), High: new(big.Rat).Neg(sum.Low)}.Print(r.Currency)
-			}
-			d.Costs = append(d.Costs, cost{head, m})
-		}
-	}
-	from := map[prebuy.By]string{
-		prebuy.ByVehicle: "from " + c.Chassis.ID, prebuy.ByDonor: "from " + c.Donor.ID, prebuy.ByBought: "to buy",
-		prebuy.ByMade: "to make", prebuy.ByNobody: "from nobody yet", prebuy.ByNotNeeded: "not needed, by the shortlist",
+	d := detail{
+		ID: c.ID, Rank: c.Rank, Shared: c.Shared, Total: moneyOf(c.Total, r.Currency),
+		Costs: costsOf(c, r), Needs: []needed{}, Left: []leftover{}, Open: openOf(c), Margins: marginsOf(c),
 	}
 	by := map[prebuy.By][]string{}
 	for _, t := range c.Takes {
@@ -171,6 +162,10 @@ func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
 		by[t.By] = append(by[t.By], name)
 		d.Needs = append(d.Needs, n)
 	}
+	from := map[prebuy.By]string{
+		prebuy.ByVehicle: "from " + c.Chassis.ID, prebuy.ByDonor: "from " + c.Donor.ID, prebuy.ByBought: "to buy",
+		prebuy.ByMade: "to make", prebuy.ByNobody: "from nobody yet", prebuy.ByNotNeeded: "not needed, by the shortlist",
+	}
 	for _, way := range []prebuy.By{prebuy.ByVehicle, prebuy.ByDonor, prebuy.ByBought, prebuy.ByMade, prebuy.ByNobody, prebuy.ByNotNeeded} {
 		if len(by[way]) > 0 {
 			d.Takes = append(d.Takes, group{from[way], by[way]})
@@ -183,30 +178,85 @@ func detailOf(c *prebuy.Close, r *prebuy.Result) detail {
 		}
 		d.Left = append(d.Left, leftover{l.Part.Of.ID, l.Part.What, value})
 	}
-	seen := map[string]bool{}
-	for region, items := range c.Items {
-		if c.Regions[region].Out != nil {
+	return d
+}
+
+// costsOf are the heads of a reckoning that come to something.
+func costsOf(c *prebuy.Close, r *prebuy.Result) []cost {
+	costs := []cost{}
+	for _, head := range prebuy.Heads {
+		sum := c.Cost.Under(head)
+		if !sum.OpenHigh && sum.Low.Sign() == 0 && sum.High.Sign() == 0 {
 			continue
 		}
-		for _, i := range items {
-			if i.Level != "must" || !i.Due {
+		m := moneyOf(sum, r.Currency)
+		if head == prebuy.HeadLeft {
+			m.Text = "less " + prebuy.Span{Low: new(big.Rat).Neg(sum.High), High: new(big.Rat).Neg(sum.Low)}.Print(r.Currency)
+		}
+		costs = append(costs, cost{head, m})
+	}
+	return costs
+}
+
+// due are the musts that count at plan, in the regions where the combination
+// may work.
+func due(c *prebuy.Close) iter.Seq[verdict.Item] {
+	return func(yield func(verdict.Item) bool) {
+		for region, items := range c.Items {
+			if c.Regions[region].Out != nil {
 				continue
 			}
-			if m, ok := marginOf(i); ok && !seen["m"+m.Rule+m.Found] {
-				seen["m"+m.Rule+m.Found] = true
-				d.Margins = append(d.Margins, m)
-			}
-			if i.Finding.Outcome != verdict.Unproven || i.Finding.Comparator == "answered" || i.Finding.Reason == "straddles" && i.Finding.Value.Numeric() {
-				continue // an answer is asked for below, a number told as a margin
-			}
-			line := fmt.Sprintf("%s: %s", i.Rule.Title, report.Found(i))
-			if !seen[line] {
-				seen[line] = true
-				d.Open = append(d.Open, line)
+			for _, i := range items {
+				if i.Level == "must" && i.Due && !yield(i) {
+					return
+				}
 			}
 		}
 	}
-	return d
+}
+
+// openOf words the musts that are unproven, each once with all that is not known.
+// Questions to the authority are asked for elsewhere, and a number that lies
+// across its limit is told as a margin.
+func openOf(c *prebuy.Close) []string {
+	var order []string
+	said := map[string][]string{}
+	missing := map[string][]string{}
+	for i := range due(c) {
+		if i.Finding.Outcome != verdict.Unproven || i.Finding.Comparator == "answered" || i.Finding.Reason == "straddles" && i.Finding.Value.Numeric() {
+			continue
+		}
+		title := i.Rule.Title
+		if !slices.Contains(order, title) {
+			order = append(order, title)
+		}
+		if report.Lacking(i) {
+			missing[title] = append(missing[title], i.Finding.Missing...)
+		} else if text := report.Found(i); !slices.Contains(said[title], text) {
+			said[title] = append(said[title], text)
+		}
+	}
+	open := []string{}
+	for _, title := range order {
+		if paths := missing[title]; len(paths) > 0 {
+			slices.Sort(paths)
+			said[title] = append(said[title], "not known: "+strings.Join(slices.Compact(paths), ", "))
+		}
+		open = append(open, title+": "+strings.Join(said[title], "; "))
+	}
+	return open
+}
+
+// marginsOf are the numbers of the musts against their limits, each once.
+func marginsOf(c *prebuy.Close) []margin {
+	margins := []margin{}
+	for i := range due(c) {
+		m, ok := marginOf(i)
+		if ok && !slices.ContainsFunc(margins, func(n margin) bool { return n.Rule == m.Rule && n.Found == m.Found }) {
+			margins = append(margins, m)
+		}
+	}
+	return margins
 }
 
 // marginOf is a number of a must against its limit.
@@ -225,7 +275,7 @@ func marginOf(i verdict.Item) (margin, bool) {
 // compared says how the order came about, in words that a buyer can check.
 func compared(r *prebuy.Result) []string {
 	out := []string{
-		"Cost to finish is purchase and fetching, putting right, what is bought and made, and hours at the hourly rate, less what is left over. A price nobody has named is not nothing: the total is then told as at least so much. A part left over whose value is not known brings nothing.",
+		"Cost to finish is purchase and fetching, putting right, what is bought and made, and hours at the hourly rate, less what is left over. What the vehicle has and nothing takes the place of stays on it. A price nobody has named is not nothing: the total is then told as at least so much. A part left over whose value is not known brings nothing.",
 		"The rank of a combination is one more than the number of those that certainly cost less. Where two may go either way they share a rank.",
 		"Two combinations are compared by what differs: a price, an hourly rate or a part that both have moves both alike and cancels.",
 		"Each need is met in the way that is cheapest in the middle of its range; the vehicle's own part comes before the donor's where they cost the same.",
