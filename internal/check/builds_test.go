@@ -15,8 +15,8 @@ import (
 // that a local would name. None is a pass.
 type obstacle struct{ rule, subject string }
 
-// TestBuilds judges twelve whole, invented builds that stand before "plan", at
-// home and next door, where another rule holds or another office is asked.
+// TestBuilds judges twelve whole, invented builds at "plan", at home and next
+// door, where another rule holds or another office is asked.
 func TestBuilds(t *testing.T) {
 	builds := map[string]map[string]obstacle{
 		// Petrol to diesel: in Ireland a conversion to be declared. A question
@@ -70,7 +70,7 @@ func TestBuilds(t *testing.T) {
 			require.NoError(t, err)
 			for region, first := range want {
 				there := *c
-				there.Options = check.Options{Region: region, Today: options.Today}
+				there.Options = check.Options{Hold: "plan", Region: region, Today: options.Today}
 				r, err := there.Check(t.Context(), m)
 				require.NoError(t, err)
 				requireObstacle(t, first, region, r.Verdict)
@@ -95,4 +95,48 @@ func requireObstacle(t *testing.T, want obstacle, region string, v *verdict.Verd
 		}
 	}
 	require.Contains(t, open, want.subject, region)
+}
+
+// TestBuildsToTheEnd follows three kinds of builds that are not the usual one
+// through every hold point: nothing may stand in their way that has no business
+// with them, and of the advice only what a mechanic would give as well.
+func TestBuildsToTheEnd(t *testing.T) {
+	builds := map[string][]string{
+		"harbour-van": nil,
+		// Its donor was heard warm only, and no maker prints what its axles take.
+		"ridge-wagon": {"feasibility/donor_ran", "torque/axle_ratings"},
+		// Nobody lifts the rear of a farm truck to find its centre of gravity.
+		"paddock-truck": {"mass/stability"},
+	}
+	c, err := shared()
+	require.NoError(t, err)
+	for name, advice := range builds {
+		m, err := c.Loader.File(filepath.Join("testdata", "builds", name+".build.yaml"))
+		require.NoError(t, err)
+		for _, hold := range rulebook.HoldPoints {
+			t.Run(name+"/"+hold, func(t *testing.T) {
+				there := *c
+				there.Options = check.Options{Hold: hold, Today: options.Today}
+				r, err := there.Check(t.Context(), m)
+				require.NoError(t, err)
+				require.Equal(t, verdict.Pass, r.Verdict.Verdict, "%v", r.Verdict.Blocking)
+				if hold == "handover" {
+					require.ElementsMatch(t, advice, open(r.Verdict))
+				} else {
+					require.Subset(t, advice, open(r.Verdict))
+				}
+			})
+		}
+	}
+}
+
+// open lists the rules that are due and not met or unproven.
+func open(v *verdict.Verdict) []string {
+	var ids []string
+	for id, r := range v.Rules {
+		if r.Due && (r.Outcome == verdict.NotMet || r.Outcome == verdict.Unproven) {
+			ids = append(ids, id)
+		}
+	}
+	return ids
 }
