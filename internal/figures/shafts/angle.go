@@ -92,8 +92,8 @@ var angleDriven = &figures.Figure{
 	Compute: drivenAngle,
 }
 
-// unsteady says which joints let the speed behind them swing.
-var unsteady = map[string]float64{"cardan": 1, "constant-velocity": 0}
+// unsteady says which joints let the speed behind them swing. A rigid end has none.
+var unsteady = map[string]float64{"cardan": 1, "constant-velocity": 0, "rigid": 0}
 
 func jointInputs() []figures.Input {
 	return []figures.Input{

@@ -41,7 +41,7 @@ var (
 )
 
 // behindTransferCase says which shafts turn with its output.
-var behindTransferCase = map[string]float64{"rear-axle": 1, "front-axle": 1, "transfer-case": 0}
+var behindTransferCase = map[string]float64{"rear-axle": 1, "centre-bearing": 1, "front-axle": 1, "transfer-case": 0}
 
 // speedInputs give the speed of a shaft at governed speed in top gear.
 func speedInputs() []figures.Input {

@@ -17,8 +17,9 @@ const (
 // gearboxEfficiency is that of the gearbox by its type.
 var gearboxEfficiency = map[string]float64{"manual": 0.85, "automatic": 0.80}
 
-// drives numbers what a shaft leads to.
-var drives = map[string]float64{"transfer-case": 0, "front-axle": 1, "rear-axle": 2}
+// drives numbers what a shaft leads to. Both pieces of a divided shaft carry the
+// torque of the rear axle.
+var drives = map[string]float64{"transfer-case": 0, "front-axle": 1, "rear-axle": 2, "centre-bearing": 2}
 
 const perShaft = "shafts"
 

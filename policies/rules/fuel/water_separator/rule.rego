@@ -8,7 +8,8 @@
 #   hold: install
 #   basis: common-practice
 #   source: >-
-#     common practice: a separator with a drain between tank and injection pump
+#     common practice: a separator with a drain ahead of the lift pump; makers of
+#     common-rail engines have it in the filter behind
 #   outcomes:
 #   - met
 #   - not met

@@ -28,6 +28,9 @@ import data.lib.judge
 
 applies := judge.when_listed("build.shafts")
 
-findings contains judge.limit_max(judge.of(id, "figures.shafts.angle_droop_use.*"), "limits.shafts.droop") if {
-	some id in judge.each("build.shafts")
-}
+_finding(id) := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "centre-bearing")
+} else := judge.limit_max(judge.of(id, "figures.shafts.angle_droop_use.*"), "limits.shafts.droop")
+
+findings contains _finding(id) if some id in judge.each("build.shafts")

@@ -45,6 +45,9 @@ _finding(id) := judge.unasked(drives) if {
 } else := judge.unasked(drives) if {
 	drives := judge.of(id, "build.shafts.*.drives")
 	judge.holds(drives, "transfer-case")
+} else := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "centre-bearing")
 } else := judge.worst([
 	judge.limit_max_for(
 		judge.of(id, "figures.shafts.angle_driving_end_use.*"),

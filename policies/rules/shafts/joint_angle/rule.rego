@@ -37,15 +37,19 @@ applies := judge.when_listed("build.shafts")
 
 _limit := {"cardan": "limits.shafts.table", "constant-velocity": "limits.shafts.table_two_joints"}
 
+_driving(id) := judge.limit_max_for(
+	judge.of(id, "figures.shafts.angle_driving_end_use.*"),
+	judge.of(id, "build.shafts.*.joint_driving"),
+	_limit,
+)
+
 _finding(id) := judge.unasked(drives) if {
 	drives := judge.of(id, "build.shafts.*.drives")
 	judge.holds(drives, "front-axle")
+} else := _driving(id) if {
+	judge.holds(judge.of(id, "build.shafts.*.joint_driven"), "rigid")
 } else := judge.worst([
-	judge.limit_max_for(
-		judge.of(id, "figures.shafts.angle_driving_end_use.*"),
-		judge.of(id, "build.shafts.*.joint_driving"),
-		_limit,
-	),
+	_driving(id),
 	judge.limit_max_for(
 		judge.of(id, "figures.shafts.angle_driven_end_use.*"),
 		judge.of(id, "build.shafts.*.joint_driven"),

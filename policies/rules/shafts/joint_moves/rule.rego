@@ -37,6 +37,8 @@ _finding(id) := judge.unasked(joint) if {
 } else := judge.unasked(joint) if {
 	joint := judge.of(id, "build.shafts.*.joint_driven")
 	judge.holds(joint, "constant-velocity")
+} else := judge.limit_min(judge.of(id, "figures.shafts.angle_driving_end.*"), "limits.shafts.least_angle") if {
+	judge.holds(judge.of(id, "build.shafts.*.joint_driven"), "rigid")
 } else := judge.worst([
 	judge.limit_min(judge.of(id, "figures.shafts.angle_driving_end.*"), "limits.shafts.least_angle"),
 	judge.limit_min(judge.of(id, "figures.shafts.angle_driven_end.*"), "limits.shafts.least_angle"),

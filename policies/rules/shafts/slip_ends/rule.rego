@@ -31,9 +31,13 @@ import data.lib.judge
 
 applies := judge.when_listed("build.shafts")
 
-findings contains judge.worst([
+# A centre bearing does not move with the axle: the slip is in the piece behind it.
+_finding(id) := judge.unasked(drives) if {
+	drives := judge.of(id, "build.shafts.*.drives")
+	judge.holds(drives, "centre-bearing")
+} else := judge.worst([
 	judge.limit_min(judge.of(id, "figures.shafts.slip_left_bump.*"), "limits.shafts.slip_least"),
 	judge.limit_min(judge.of(id, "figures.shafts.slip_left_droop.*"), "limits.shafts.slip_least"),
-]) if {
-	some id in judge.each("build.shafts")
-}
+])
+
+findings contains _finding(id) if some id in judge.each("build.shafts")
