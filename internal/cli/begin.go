@@ -37,9 +37,13 @@ func begin(cmd *cobra.Command, c *check.Checker, s *prebuy.Shortlist, dir, id st
 	if _, err := os.Lstat(out); err == nil {
 		return fmt.Errorf("%s exists already: name another folder, nothing is overwritten", filepath.ToSlash(out))
 	}
-	from, papers, err := s.Papers(c.Loader, chassis, donor)
+	from, papers, sums, err := s.Papers(chassis, donor)
 	if err != nil {
 		return err
+	}
+	digests := evidence.SumFile(out)
+	if _, err := os.Lstat(digests); err == nil && len(sums) > 0 {
+		return fmt.Errorf("%s exists already: name another folder, nothing is overwritten", filepath.ToSlash(digests))
 	}
 	if _, err := c.Loader.Read(bytes.NewReader(text), filepath.ToSlash(out), from); err != nil {
 		return err
@@ -49,6 +53,11 @@ func begin(cmd *cobra.Command, c *check.Checker, s *prebuy.Shortlist, dir, id st
 	}
 	for _, paper := range papers {
 		if err := bring(from, dir, paper); err != nil {
+			return err
+		}
+	}
+	if len(sums) > 0 {
+		if err := evidence.WriteSums(digests, sums); err != nil {
 			return err
 		}
 	}

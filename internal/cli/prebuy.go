@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -23,6 +24,7 @@ type prebuyFlags struct {
 	writes []string
 	all    bool
 	start  string
+	record bool
 }
 
 func (a *app) prebuyCommand() *cobra.Command {
@@ -57,6 +59,7 @@ could not be run.`,
 	cmd.Flags().StringVar(&f.today, "today", "", "judge as of this date, as 2026-11-25; default is the clock's date")
 	cmd.Flags().BoolVar(&f.all, "all", false, "print every combination and reason, and all that is taken for the leading ones")
 	cmd.Flags().StringArrayVar(&f.writes, "write", nil, "also write the answer, as FORMAT=FILE; formats: json, markdown, html")
+	cmd.Flags().BoolVar(&f.record, "record-digests", false, "record the digests of the candidates' evidence files, then compare")
 	cmd.Flags().StringVar(&f.start, "start", "", "folder to begin the build in, with the combination chosen")
 	return cmd
 }
@@ -73,6 +76,17 @@ func (a *app) prebuy(cmd *cobra.Command, args []string, f prebuyFlags) error {
 	s, err := prebuy.Read(args[0], c.Book)
 	if err != nil {
 		return err
+	}
+	if f.record {
+		name, err := s.Record()
+		if err != nil {
+			return err
+		}
+		said := "recorded " + filepath.ToSlash(name)
+		if name == "" {
+			said = s.File + ": no evidence file to record"
+		}
+		fmt.Fprintln(cmd.ErrOrStderr(), said)
 	}
 	if f.start != "" {
 		return begin(cmd, c, s, f.start, args[1])

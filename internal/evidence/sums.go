@@ -21,9 +21,12 @@ type Sums map[string]string
 // SumSuffix ends the name of every side file.
 const SumSuffix = ".evidence.sha256"
 
-// SumFile is the name of the side file of a manifest, beside it:
-// "x.build.yaml" has "x.evidence.sha256".
+// SumFile is the name of the side file of a manifest, beside it: "x.build.yaml"
+// has "x.evidence.sha256", "x.shortlist.yaml" has "x.shortlist.evidence.sha256".
 func SumFile(manifest string) string {
+	if name, is := strings.CutSuffix(manifest, ".shortlist.yaml"); is {
+		return name + ".shortlist" + SumSuffix
+	}
 	return strings.TrimSuffix(manifest, ".build.yaml") + SumSuffix
 }
 

@@ -16,6 +16,7 @@ import (
 func TestSumFile(t *testing.T) {
 	require.Equal(t, "x.evidence.sha256", SumFile("x.build.yaml"))
 	require.Equal(t, "builds/x.y.evidence.sha256", SumFile("builds/x.y.build.yaml"))
+	require.Equal(t, "x.shortlist.evidence.sha256", SumFile("x.shortlist.yaml"))
 	require.Equal(t, "x.yaml.evidence.sha256", SumFile("x.yaml"))
 }
 

@@ -5,8 +5,6 @@ import (
 	"fmt"
 
 	"gopkg.in/yaml.v3"
-
-	"trialfit/internal/manifest"
 )
 
 // Begin writes the manifest of a build that starts with a combination: all
@@ -64,19 +62,4 @@ func (k *composer) parts(takes []Taken) *yaml.Node {
 		return nil
 	}
 	return out
-}
-
-// Papers are the evidence files that a combination's manifest names, relative
-// to the folder of the shortlist.
-func (s *Shortlist) Papers(loader *manifest.Loader, c, d *Candidate) (dir string, files []string, err error) {
-	m, _, err := s.manifest(loader, c, d, nil)
-	if err != nil {
-		return "", nil, err
-	}
-	for _, item := range m.Node("evidence").Items {
-		if f := item.Field("file"); f.Value != nil {
-			files = append(files, f.Value.Text)
-		}
-	}
-	return s.dir, files, nil
 }

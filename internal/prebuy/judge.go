@@ -107,6 +107,7 @@ type jury struct {
 	units   []*unit
 	musts   []*rulebook.Meta // in the order of ids
 	cruise  *figures.Figure
+	files   map[string]evidence.State // of the papers, as they are written
 }
 
 func (s *Shortlist) jury(ctx context.Context, checker *check.Checker) (*jury, error) {
@@ -118,7 +119,11 @@ func (s *Shortlist) jury(ctx context.Context, checker *check.Checker) (*jury, er
 	if err != nil {
 		return nil, err
 	}
-	j := &jury{s: s, checker: checker, chains: chains, units: all}
+	files, err := s.inspect()
+	if err != nil {
+		return nil, err
+	}
+	j := &jury{s: s, checker: checker, chains: chains, units: all, files: files}
 	for _, meta := range checker.Book.Catalogue() {
 		if meta.Level == "must" && meta.Hold == hold {
 			j.musts = append(j.musts, meta)
@@ -140,26 +145,11 @@ type subject struct {
 }
 
 func (j *jury) subject(m *manifest.Manifest) *subject {
-	b := &subject{m: m, computed: map[*figures.Figure]input.Computed{}}
-	list := m.Node("evidence")
-	if list == nil || len(list.Items) == 0 {
-		return b
-	}
-	sums, err := evidence.ReadSums(evidence.SumFile(strings.TrimSuffix(m.File, Suffix) + manifest.Suffix))
-	if err != nil {
-		sums = nil // files without digests are unrecorded, which blocks where it matters
-	}
-	b.states = map[string]evidence.State{}
-	for _, item := range list.Items {
-		file := item.Field("file")
-		if file.Value == nil {
-			continue
+	b := &subject{m: m, computed: map[*figures.Figure]input.Computed{}, states: map[string]evidence.State{}}
+	for _, paper := range m.Node("evidence").Items {
+		if file := paper.Field("file"); file.Value != nil {
+			b.states[paper.ID] = j.files[file.Value.Text]
 		}
-		f, err := evidence.Inspect(m.Dir, file.Value.Text, sums)
-		if err != nil {
-			f.State = evidence.Missing
-		}
-		b.states[item.ID] = f.State
 	}
 	return b
 }
@@ -288,11 +278,21 @@ func (u *unit) key(b *subject) string {
 			k.WriteByte('=')
 			k.WriteString(strconv.Itoa(same))
 		default:
-			write(&k, n, "")
+			write(&k, n, b.m.Root)
+		}
+	}
+	if u.asks {
+		for _, paper := range b.m.Node("evidence").Items {
+			if answers(paper) {
+				write(&k, paper, b.m.Root)
+			}
 		}
 	}
 	return k.String()
 }
+
+// answers says that a paper is an authority's answer to some question.
+func answers(paper *manifest.Node) bool { return paper.Field("answers").State == manifest.Given }
 
 // placed is the place that a path of a rule names, the list where it names all
 // its items, the leaf where it names a part of one.
@@ -307,14 +307,15 @@ func placed(path string, find func(string) *manifest.Node) *manifest.Node {
 	return nil
 }
 
-// write adds all that a place and those below it tell, by their paths below one.
-func write(k *strings.Builder, n *manifest.Node, below string) {
+// write adds all that a place and those below it tell, with the papers that
+// their values name. Paths are those below root.
+func write(k *strings.Builder, n, root *manifest.Node) {
 	n.Walk(func(n *manifest.Node) {
 		if n.Shape.Type != schema.Leaf && n.State == manifest.Given {
 			return
 		}
 		k.WriteByte('|')
-		k.WriteString(strings.TrimPrefix(n.Path, below))
+		k.WriteString(strings.TrimPrefix(n.Path, root.Path))
 		k.WriteByte(byte('0' + int(n.State)))
 		if n.Value == nil {
 			return
@@ -322,8 +323,9 @@ func write(k *strings.Builder, n *manifest.Node, below string) {
 		k.WriteString(strconv.Quote(n.Value.Text))
 		k.WriteString(n.Value.Basis)
 		for _, id := range n.Value.Evidence {
-			k.WriteByte(' ')
-			k.WriteString(id)
+			if paper := root.Find("evidence." + id); paper != nil {
+				write(k, paper, root)
+			}
 		}
 	})
 }

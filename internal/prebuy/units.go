@@ -9,7 +9,6 @@ import (
 	"strings"
 
 	"trialfit/internal/figures"
-	"trialfit/internal/manifest"
 	"trialfit/internal/rulebook"
 	"trialfit/internal/schema"
 	"trialfit/policies"
@@ -38,6 +37,7 @@ type unit struct {
 	reads    []string // manifest paths, '*' for any item
 	sections []string
 	figures  []*figures.Figure
+	asks     bool // a question: an answer among the papers settles it
 	// told says that no figure is read: pairs of which the same is told are
 	// decided once.
 	told bool
@@ -50,7 +50,11 @@ type unit struct {
 }
 
 // origins knows from whom each section of a manifest comes in a shortlist.
-type origins struct{ chassis, donors map[string]bool }
+type origins struct {
+	chassis, donors map[string]bool
+	answers         origin   // those whose papers answer questions
+	shown           []string // what papers show
+}
 
 func (s *Shortlist) origins() origins {
 	told := func(all []*Candidate) map[string]bool {
@@ -68,7 +72,25 @@ func (s *Shortlist) origins() origins {
 		}
 		return out
 	}
-	return origins{told(s.Chassis), told(s.Donors)}
+	o := origins{chassis: told(s.Chassis), donors: told(s.Donors)}
+	for _, c := range slices.Concat(s.Chassis, s.Donors) {
+		if slices.ContainsFunc(c.evidence(), answers) {
+			o.answers |= c.origin()
+		}
+	}
+	for _, paper := range s.evidence() {
+		for _, shown := range paper.Field("shows").Items {
+			o.shown = append(o.shown, shown.Word("path"))
+		}
+	}
+	return o
+}
+
+func (c *Candidate) origin() origin {
+	if c.Donor {
+		return ofDonor
+	}
+	return ofChassis
 }
 
 func (o origins) of(path string) origin {
@@ -100,9 +122,12 @@ func (s *Shortlist) units(ctx context.Context, book *rulebook.Book, figs []*figu
 	merged := map[string]*unit{}
 	add := func(ids []string, meta *rulebook.Meta, asked *rulebook.Meta) {
 		reads := asked.Reads
-		u := &unit{rules: ids, region: meta.Region, chained: chained(asked, reads), told: len(reads) > 0}
+		u := &unit{
+			rules: ids, region: meta.Region, chained: chained(asked, reads), asks: meta.Collects != "",
+			told: len(reads) > 0 || shipped(asked) != "",
+		}
 		u.read(reads, byPath, o)
-		if meta.Collects != "" {
+		if u.asks {
 			u.likened = likened(asked)
 		}
 		if u.told = u.told && u.origin == ofPair && s.alike(u); u.told {
@@ -161,8 +186,9 @@ func (s *Shortlist) alike(u *unit) bool {
 		for _, c := range all {
 			var k strings.Builder
 			for _, p := range u.reads {
-				if n := placed(p, func(path string) *manifest.Node { return c.node.Find("known." + path) }); n != nil && !u.likened[p] {
-					write(&k, n, c.node.Path)
+				known := c.node.Field("known")
+				if n := placed(p, known.Find); n != nil && !u.likened[p] {
+					write(&k, n, known)
 				}
 			}
 			different[k.String()] = true
@@ -238,13 +264,19 @@ func freeText(path string) bool {
 
 // read takes in the paths of a rule: sections, figures and what those read.
 func (u *unit) read(paths []string, byPath map[string]*figures.Figure, o origins) {
-	places := []string{"waivers", "evidence"}
+	places := []string{"waivers"}
+	if u.asks {
+		u.origin |= o.answers
+	}
 	if u.region != "" {
 		places = append(places, "registration.zone") // areas are named by the judge
 	}
 	for _, p := range paths {
 		if rest, ok := strings.CutPrefix(p, "build."); ok {
 			places = append(places, rest)
+			if strings.HasPrefix(rest, "evidence") {
+				places = append(places, o.shown...) // papers are compared with what they show
+			}
 			continue
 		}
 		if f := byPath[p]; f != nil {
@@ -254,6 +286,7 @@ func (u *unit) read(paths []string, byPath map[string]*figures.Figure, o origins
 		}
 	}
 	u.reads = slices.Compact(slices.Sorted(slices.Values(places)))
+	u.sections = []string{"evidence"} // of what it reads; another one's makes no difference
 	for _, p := range u.reads {
 		section, _, _ := strings.Cut(p, ".")
 		if !slices.Contains(u.sections, section) {

@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"trialfit/internal/check"
+	"trialfit/internal/evidence"
 	"trialfit/internal/manifest"
 	"trialfit/internal/verdict"
 )
@@ -49,31 +50,55 @@ func TestComposedVerdict(t *testing.T) {
 		requireComposed(t, s)
 	}
 	j := requireComposed(t, alike(t))
-	for _, question := range []string{"us-tx/engine_change", "us-nv/swap_standard", "us/certified_configuration"} {
+	// Of twelve pairs, by whether families are the same, differ or are missing,
+	// whether the answer is there, and where it counts by the model year.
+	for question, different := range map[string]int{"us-tx/engine_change": 8, "us-nv/swap_standard": 11, "us/certified_configuration": 11} {
 		n := slices.IndexFunc(j.units, func(u *unit) bool { return slices.Contains(u.rules, question) })
 		require.True(t, j.units[n].told, question)
 		require.NotEmpty(t, j.units[n].likened, question)
-		require.Less(t, len(j.units[n].kept.by), 9, "%s: pairs alike are decided once", question)
+		require.Len(t, j.units[n].kept.by, different, "%s: pairs alike are decided once", question)
 	}
 }
 
 // alike is a list in which many pairs tell the same: families that are the same
-// as the outgoing one, others, and some that nobody names.
+// as the outgoing one, others, and some that nobody names. Some candidates have
+// papers: one intact, one changed since, and an authority's answer.
 func alike(t *testing.T) *Shortlist {
+	dir := t.TempDir()
+	write := func(name, text string) {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
+	}
 	var b strings.Builder
 	b.WriteString("shortlist: 1\nname: alike\ncurrency: USD\nintent: {regions: \"US-NV, US-TX\", registration: {zone: Clark}}\nchassis:\n")
 	family := map[string]string{"a": ", family: Alder 40 (invented)", "b": ", family: Birch 50 (invented)", "c": ""}
+	papers := map[int]string{
+		0: ", vin: {value: ZZZ1W9C44M1000201, basis: documented, evidence: [plate]}}, evidence: [{id: plate, kind: photograph, date: 2026-11-01, file: plate.txt, shows: [{id: vin, path: chassis.vin, value: ZZZ1W9C44M1000201}]}]",
+		1: "}, evidence: [{id: answer, kind: authority-answer, answers: us/certified_configuration, office: office of the port (invented), date: 2026-11-01, file: answer.txt}]",
+		2: "}", 3: "}",
+	}
 	for i, f := range []string{"a", "b", "c", "a"} {
-		fmt.Fprintf(&b, "  - {id: %s%d, known: {chassis: {model_year: %d}, registration: {title_fuel: petrol}, outgoing_engine: {fuel: petrol%s}}}\n", f, i, 1975+10*(i%2), family[f])
+		fmt.Fprintf(&b, "  - {id: %s%d, known: {chassis: {model_year: %d%s, registration: {title_fuel: petrol}, outgoing_engine: {fuel: petrol%s}}}\n", f, i, 1975+10*(i%2), papers[i], family[f])
 	}
 	b.WriteString("donors:\n")
 	for i, f := range []string{"a", "b", "c"} {
-		fmt.Fprintf(&b, "  - {id: %s%d, known: {engine: {fuel: petrol%s}}}\n", f, i, family[f])
+		paper := ""
+		if i == 1 {
+			paper = ", number: {value: N1, evidence: [stamp]}}, evidence: [{id: stamp, kind: photograph, date: 2026-11-01, file: stamp.txt, shows: [{id: n, path: engine.number, value: N2}]}]"
+		} else {
+			paper = "}"
+		}
+		fmt.Fprintf(&b, "  - {id: %s%d, known: {engine: {fuel: petrol%s%s}}\n", f, i, family[f], paper)
 	}
-	file := filepath.Join(t.TempDir(), "alike"+Suffix)
-	require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o644))
-	s, err := Read(file, checker(t).Book)
+	write("alike"+Suffix, b.String())
+	for _, name := range []string{"plate.txt", "answer.txt", "stamp.txt"} {
+		write(name, "invented for this test")
+	}
+	s, err := Read(filepath.Join(dir, "alike"+Suffix), checker(t).Book)
 	require.NoError(t, err)
+	name, err := s.Record()
+	require.NoError(t, err)
+	require.Equal(t, "alike.shortlist.evidence.sha256", filepath.Base(name))
+	write("stamp.txt", "another photograph")
 	return s
 }
 
@@ -142,7 +167,9 @@ func edited(t *testing.T, name string, pairs ...string) *Result {
 	for i := 0; i < len(pairs); i += 2 {
 		require.Equal(t, 1, strings.Count(string(text), pairs[i]), pairs[i])
 	}
-	file := filepath.Join(t.TempDir(), name+Suffix)
+	dir := t.TempDir()
+	require.NoError(t, os.CopyFS(dir, os.DirFS(filepath.Dir(example(t, name)))))
+	file := filepath.Join(dir, name+Suffix)
 	require.NoError(t, os.WriteFile(file, []byte(strings.NewReplacer(pairs...).Replace(string(text))), 0o644))
 	s, err := Read(file, c.Book)
 	require.NoError(t, err)
@@ -212,7 +239,7 @@ func TestBreakEven(t *testing.T) {
 
 // TestFindings: what can't be true together is told at its line.
 func TestFindings(t *testing.T) {
-	r := edited(t, "heated-wagon", "ZZZ1W9D4XL1000877", "ZZZ1W9C44M1000201", `gross: "2900 kg"`, `gross: "1800 kg"`)
+	r := edited(t, "heated-wagon", "vin: {value: ZZZ1W9D4XL1000877", "vin: {value: ZZZ1W9C44M1000201", `gross: "2900 kg"`, `gross: "1800 kg"`)
 	var told []string
 	for _, n := range r.Notes {
 		told = append(told, n.Text)
@@ -281,7 +308,12 @@ func TestBegin(t *testing.T) {
 			for _, donor := range s.Donors {
 				text, err := s.Begin(chassis, donor)
 				require.NoError(t, err)
-				m, err := c.Loader.Read(strings.NewReader(string(text)), "begun"+manifest.Suffix, t.TempDir())
+				dir := t.TempDir()
+				from, _, sums, err := s.Papers(chassis, donor)
+				require.NoError(t, err)
+				require.NoError(t, os.CopyFS(dir, os.DirFS(from)))
+				require.NoError(t, evidence.WriteSums(filepath.Join(dir, "begun"+evidence.SumSuffix), sums))
+				m, err := c.Loader.Read(strings.NewReader(string(text)), "begun"+manifest.Suffix, dir)
 				require.NoError(t, err, string(text))
 				begun, err := c.Check(t.Context(), m)
 				require.NoError(t, err)
@@ -308,4 +340,24 @@ func TestStays(t *testing.T) {
 		left = append(left, l.Part.Of.ID+" "+l.Part.ID)
 	}
 	require.Equal(t, []string{"diesel-wagon old-diesel", "van-four vacuum-pump", "van-four sender"}, left)
+}
+
+// TestPapers: a paper goes with its candidate and with no other; one that shows
+// something else rules its candidate out.
+func TestPapers(t *testing.T) {
+	c := checker(t)
+	s, err := Read(example(t, "heated-wagon"), c.Book)
+	require.NoError(t, err)
+	_, carried, sums, err := s.Papers(s.Chassis[1], s.Donors[0])
+	require.NoError(t, err)
+	require.Equal(t, []string{"evidence/diesel-wagon-title.txt"}, carried)
+	require.Len(t, sums, 1)
+	_, none, _, err := s.Papers(s.Chassis[0], s.Donors[0])
+	require.NoError(t, err)
+	require.Empty(t, none)
+
+	r := edited(t, "heated-wagon", "path: registration.title_fuel, value: diesel", "path: registration.title_fuel, value: petrol")
+	n := slices.IndexFunc(r.Ruled, func(u Ruled) bool { return u.Rule == "records/evidence_agrees" })
+	require.GreaterOrEqual(t, n, 0)
+	require.Equal(t, []string{"diesel-wagon"}, r.Ruled[n].Who)
 }

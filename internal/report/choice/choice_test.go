@@ -43,7 +43,10 @@ var result = sync.OnceValues(func() (*prebuy.Result, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	file := filepath.Join(dir, "hostile"+prebuy.Suffix)
+	if err := os.CopyFS(dir, os.DirFS("../../../examples/shortlists")); err != nil {
+		return nil, err
+	}
+	file := filepath.Join(dir, "heated-wagon"+prebuy.Suffix)
 	if err := os.WriteFile(file, []byte(said), 0o600); err != nil {
 		return nil, err
 	}
