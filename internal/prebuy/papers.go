@@ -11,7 +11,7 @@ import (
 
 // evidence lists the papers of the intent and of the candidates.
 func (s *Shortlist) evidence() []*manifest.Node {
-	papers := slices.Clone(s.read.Root.Find("intent.evidence").Items)
+	papers := slices.Clone(s.wanted.Field("evidence").Items)
 	for _, c := range slices.Concat(s.Chassis, s.Donors) {
 		papers = append(papers, c.evidence()...)
 	}
@@ -91,7 +91,7 @@ func (s *Shortlist) inspect() (map[string]evidence.State, error) {
 // Papers are the evidence files of a combination as they are written, relative
 // to dir, with the digests that were recorded of them.
 func (s *Shortlist) Papers(c, d *Candidate) (dir string, paths []string, recorded evidence.Sums, err error) {
-	paths = files(slices.Concat(s.read.Root.Find("intent.evidence").Items, c.evidence(), d.evidence()))
+	paths = files(slices.Concat(s.wanted.Field("evidence").Items, c.evidence(), d.evidence()))
 	all, err := evidence.ReadSums(s.sumFile())
 	if err != nil {
 		return "", nil, nil, err

@@ -36,10 +36,10 @@ func readAll(m *manifest.Manifest, book *rulebook.Book) (*Shortlist, error) {
 	}
 	s := &Shortlist{
 		File: m.File, Name: m.Root.Word("name"), Currency: m.Root.Word("currency"),
-		read: m, root: doc.Content[0], dir: m.Dir,
+		wanted: m.Root.Field("intent"), root: doc.Content[0], dir: m.Dir,
 	}
 	r := &reader{s: s, book: book}
-	r.all()
+	r.all(m.Root)
 	if len(r.problems) > 0 {
 		return nil, r.problems.Sorted()
 	}
@@ -57,13 +57,13 @@ func (r *reader) fault(n *manifest.Node, format string, args ...any) {
 	r.problems = append(r.problems, manifest.Problem{File: r.s.File, Position: n.At, Message: fmt.Sprintf(format, args...)})
 }
 
-func (r *reader) all() {
-	s, root := r.s, r.s.read.Root
+func (r *reader) all(root *manifest.Node) {
+	s := r.s
 	if err := checkCurrency(s.Currency); err != nil {
 		r.fault(root.Field("currency"), "%v", err)
 		return
 	}
-	r.intent(root.Field("intent"))
+	r.intent(s.wanted)
 	for _, item := range root.Field("chassis").Items {
 		s.Chassis = append(s.Chassis, r.candidate(item, false, len(s.Chassis)))
 	}

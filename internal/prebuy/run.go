@@ -79,6 +79,14 @@ type Ruled struct {
 	// Who are the combinations; where the chassis or the donor alone is at
 	// fault, that one with anything.
 	Who []string
+	// Own are the reasons of each in its own numbers: the same rule, at the same
+	// line. The first is the Reason.
+	Own []string
+}
+
+// Differs says that the numbers are not the same for all.
+func (u Ruled) Differs() bool {
+	return slices.ContainsFunc(u.Own, func(text string) bool { return text != u.Text })
 }
 
 // Progress is told how many combinations of how many are done.
@@ -353,33 +361,38 @@ func (s *Shortlist) oneVehicle(c, d *Candidate) *Reason {
 }
 
 // sort parts what may work from what can't, and puts together what the same
-// reason rules out.
+// rule rules out at the same line.
 func (r *Result) sort(all []*Combination) {
+	type fault struct {
+		rule, alone string
+		at          manifest.Position
+	}
 	type told struct {
 		reason int
 		who    string
 	}
-	at, before := map[Reason]int{}, map[told]bool{}
+	known, before := map[fault]int{}, map[told]bool{}
 	for _, x := range all {
 		if x.Out == nil {
 			r.Ranked = append(r.Ranked, x)
 			continue
 		}
-		why := *x.Out
+		why := x.Out
 		who := x.ID
 		if why.Alone != "" {
 			who = why.Alone
 		}
-		same := Reason{Rule: why.Rule, Alone: why.Alone, Text: why.Text}
-		i, known := at[same]
-		if !known {
+		same := fault{why.Rule, why.Alone, why.At}
+		i, is := known[same]
+		if !is {
 			i = len(r.Ruled)
-			at[same] = i
-			r.Ruled = append(r.Ruled, Ruled{Reason: why})
+			known[same] = i
+			r.Ruled = append(r.Ruled, Ruled{Reason: *why})
 		}
 		if key := (told{i, who}); !before[key] {
 			before[key] = true
 			r.Ruled[i].Who = append(r.Ruled[i].Who, who)
+			r.Ruled[i].Own = append(r.Ruled[i].Own, why.Text)
 		}
 	}
 }

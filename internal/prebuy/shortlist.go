@@ -28,9 +28,9 @@ type Shortlist struct {
 	Donors   []*Candidate
 	Needs    []*Need
 
-	read *manifest.Manifest
-	root *yaml.Node
-	dir  string
+	wanted *manifest.Node // the intent
+	root   *yaml.Node
+	dir    string
 	// unpriced holds the leaves that stand for what is not said, by path, so
 	// that all combinations share them.
 	unpriced struct {

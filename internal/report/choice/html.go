@@ -17,10 +17,12 @@ var pageText string
 var pageStyle string
 
 // mostShown is how many combinations are drawn; mostListed how many of them, and
-// of the reasons why others can't work, a page for people lists at all.
+// of the reasons why others can't work, a page for people lists at all, and
+// mostPrinted how many of those go on paper.
 const (
-	mostShown  = 10
-	mostListed = 200
+	mostShown   = 10
+	mostListed  = 200
+	mostPrinted = 20
 )
 
 // whole is the page with what only this form needs.
@@ -33,6 +35,8 @@ type whole struct {
 	RuledMore  int
 	Intro      string // of the sheet
 	Sheet      sheet
+
+	MostPrinted int
 }
 
 type shownRuled struct{ Who, Reason, Source, Where string }
@@ -42,7 +46,7 @@ type shownRuled struct{ Who, Reason, Source, Where string }
 func HTML(w io.Writer, r *prebuy.Result) error { return writePage(w, view(r)) }
 
 func writePage(w io.Writer, v *page) error {
-	out := whole{page: v, Style: template.CSS(pageStyle), Top: v.Rows[:min(mostShown, len(v.Rows))]}
+	out := whole{page: v, Style: template.CSS(pageStyle), Top: v.Rows[:min(mostShown, len(v.Rows))], MostPrinted: mostPrinted}
 	out.Intro = "What decides most comes first. Type the answers back into " + v.File + "."
 	out.Sheet = sheetOf(v, out.Intro)
 	out.Rest = v.Rows[len(out.Top):min(mostListed, len(v.Rows))]
@@ -52,7 +56,7 @@ func writePage(w io.Writer, v *page) error {
 	}
 	out.RuledMore = max(0, len(v.Ruled)-mostListed)
 	for _, u := range v.Ruled[:len(v.Ruled)-out.RuledMore] {
-		out.RuledShown = append(out.RuledShown, shownRuled{strings.TrimSpace(few(u.Who, 12) + " " + u.with), u.Reason, u.Source, u.Where})
+		out.RuledShown = append(out.RuledShown, shownRuled{strings.TrimSpace(few(u.Who, 12) + " " + u.with), u.words(), u.Source, lineOf(v.File, u.Where)})
 	}
 	t, err := template.New("page").Funcs(template.FuncMap{
 		"join": strings.Join,
@@ -70,6 +74,15 @@ func writePage(w io.Writer, v *page) error {
 	}
 	_, err = io.WriteString(w, b.String())
 	return err
+}
+
+// lineOf is a place in the shortlist, whose name is told once.
+func lineOf(file, where string) string {
+	line, _, _ := strings.Cut(strings.TrimPrefix(where, file+":"), ":")
+	if line == file {
+		return ""
+	}
+	return "line " + line
 }
 
 // draw is a range of money on the common scale. The words beside it say the

@@ -20,7 +20,7 @@ func Markdown(w io.Writer, r *prebuy.Result) error {
 		m.line("### May work, by the cost to finish")
 		m.table("rank", "combination", "cost to finish", "open at plan")
 		for _, x := range v.Rows[:min(mostListed, len(v.Rows))] {
-			m.row(x.rank(), x.Chassis+" + "+x.Donor, x.Cost.Text, strings.Join(x.open(), "; "))
+			m.row(x.rank(), x.Chassis+" + "+x.Donor, x.Cost.Text, strings.Join(x.Open(), "; "))
 		}
 		m.end()
 		m.more(len(v.Rows))
@@ -29,7 +29,7 @@ func Markdown(w io.Writer, r *prebuy.Result) error {
 		m.line("### Can't work, and the first reason")
 		m.table("combination", "why", "rule", "where")
 		for _, u := range v.Ruled[:min(mostListed, len(v.Ruled))] {
-			m.row(strings.TrimSpace(few(u.Who, mostListed)+" "+u.with), u.Reason, u.Rule, u.Where)
+			m.row(strings.TrimSpace(few(u.Who, mostListed)+" "+u.with), u.words(), u.Rule, u.Where)
 		}
 		m.end()
 		m.more(len(v.Ruled))

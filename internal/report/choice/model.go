@@ -133,6 +133,7 @@ type ruled struct {
 	Who    []string `json:"who"`
 	Rule   string   `json:"rule,omitempty"`
 	Reason string   `json:"reason"`
+	Own    []string `json:"own_reasons,omitempty"` // of each of who, where they differ
 	Source string   `json:"source,omitempty"`
 	Where  string   `json:"where"`
 	with   string

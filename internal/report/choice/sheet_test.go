@@ -105,3 +105,14 @@ func TestSheetCounts(t *testing.T) {
 	require.Equal(t, 1, count(few, "answer, office"))
 	require.InDelta(t, count(none, "answer"), count(few, "answer"), 1)
 }
+
+// TestOpen: regions of which the same is said are told together.
+func TestOpen(t *testing.T) {
+	r := row{Regions: []verdic{{Region: "IE", Words: "nothing"}, {Region: "GB", Words: "1 must"}, {Region: "NL", Words: "nothing"}}, Wishes: []string{"it may be slow"}}
+	require.Equal(t, []string{"IE, NL: nothing", "GB: 1 must", "it may be slow"}, r.Open())
+}
+
+func TestLineOf(t *testing.T) {
+	require.Equal(t, "line 28", lineOf("a.shortlist.yaml", "a.shortlist.yaml:28:31"))
+	require.Empty(t, lineOf("a.shortlist.yaml", "a.shortlist.yaml"))
+}

@@ -83,10 +83,20 @@ func (r row) rank() string {
 	return fmt.Sprint(r.Rank)
 }
 
-func (r row) open() []string {
-	var out []string
+// Open is what stands in the way at plan; regions of which the same is said are
+// told together.
+func (r row) Open() []string {
+	var words []string
+	regions := map[string][]string{}
 	for _, v := range r.Regions {
-		out = append(out, v.Region+": "+v.Words)
+		if regions[v.Words] == nil {
+			words = append(words, v.Words)
+		}
+		regions[v.Words] = append(regions[v.Words], v.Region)
+	}
+	var out []string
+	for _, w := range words {
+		out = append(out, strings.Join(regions[w], ", ")+": "+w)
 	}
 	return append(out, r.Wishes...)
 }
@@ -104,7 +114,7 @@ func (p *printer) rows(v *page) {
 			if r.Shared {
 				p.Wrap("     ", "     ", "shares its rank")
 			}
-			for _, o := range r.open() {
+			for _, o := range r.Open() {
 				p.Wrap("     - ", "       ", o)
 			}
 		}
@@ -118,7 +128,7 @@ func (p *printer) rows(v *page) {
 	p.Line("  %-9s  %-*s  %s", "rank", wide, "combination", "cost to finish")
 	for _, r := range rows {
 		p.Line("  %-9s  %-*s  %s", r.rank(), wide, report.Plain(r.Chassis+" + "+r.Donor), r.Cost.Text)
-		for _, o := range r.open() {
+		for _, o := range r.Open() {
 			p.Wrap(strings.Repeat(" ", 13)+"- ", strings.Repeat(" ", 15), o)
 		}
 	}
@@ -141,7 +151,7 @@ func (p *printer) ruled(v *page) {
 			text += " " + u.with
 		}
 		p.Wrap("  ", "  ", text)
-		p.Field("why", u.Reason)
+		p.Field("why", u.words())
 		if u.Rule != "" {
 			p.Field("rule", u.Rule)
 		}

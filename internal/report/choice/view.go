@@ -34,6 +34,9 @@ func view(r *prebuy.Result) *page {
 		if u.Alone != "" {
 			out.with = "with anything"
 		}
+		if u.Differs() {
+			out.Own = u.Own
+		}
 		p.Ruled = append(p.Ruled, out)
 	}
 	for _, a := range r.Asks {
@@ -84,6 +87,14 @@ func where(r *prebuy.Result, at manifest.Position) string {
 		return r.File
 	}
 	return fmt.Sprintf("%s:%d:%d", r.File, at.Line, at.Column)
+}
+
+// words is a reason that may be told of several combinations at once.
+func (u ruled) words() string {
+	if u.Own == nil {
+		return u.Reason
+	}
+	return u.Reason + ". These are the numbers of " + u.Who[0] + "; the others fail by their own"
 }
 
 // answer is what it comes to in one or two sentences.
