@@ -1,8 +1,6 @@
 package mutation
 
 import (
-	"flag"
-	"hash/fnv"
 	"maps"
 	"regexp"
 	"slices"
@@ -32,23 +30,12 @@ func testRules(t *testing.T, l *law, cases map[string][]trial) {
 			all = append(all, variant{mutant: m, rule: meta})
 		}
 	}
-	all = slices.DeleteFunc(all, func(v variant) bool { return !*whole && !sampled(v.name()) })
 	compiler, all := l.sideBySide(t, all)
 	left := survivors(all, func(v variant) bool {
 		k, err := l.court(t.Context(), compiler, map[string]any{"catalogue": l.alone(v.rule.ID, v.at)})
 		return err != nil || slices.ContainsFunc(cases[v.rule.ID], func(c trial) bool { return c.notices(t.Context(), k) })
 	})
 	requireNoticed(t, plain(all), plain(left))
-}
-
-// whole asks for every fault in the rules; without it every eighth is tried,
-// always the same ones.
-var whole = flag.Bool("whole", false, "try every fault in the rules")
-
-func sampled(name string) bool {
-	h := fnv.New32a()
-	h.Write([]byte(name))
-	return h.Sum32()%8 == 0
 }
 
 func plain(all []variant) []mutant {

@@ -25,10 +25,7 @@ package rules.cooling.hose_speed
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.cooling"),
-	judge.when_there("build.cooling.coolant_flow"),
-])
+applies := judge.when_there("build.cooling.coolant_flow")
 
 findings contains judge.about(
 	"cooling.lower_hose",

@@ -28,10 +28,7 @@ import data.lib.judge
 
 # None for the capacity: the radiator that the maker of the chassis fitted for
 # this engine, which the hottest day on the road proves.
-applies := judge.all_of([
-	judge.when_there("build.cooling"),
-	judge.when_there("build.cooling.radiator_capacity"),
-])
+applies := judge.when_there("build.cooling.radiator_capacity")
 
 _subject := "cooling.radiator_capacity"
 

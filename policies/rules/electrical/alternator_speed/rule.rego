@@ -21,10 +21,7 @@ package rules.electrical.alternator_speed
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.electrical.alternator"),
-	judge.when_there("build.electrical.alternator.cut_in_speed"),
-])
+applies := judge.when_there("build.electrical.alternator.cut_in_speed")
 
 findings contains judge.about(
 	"electrical.alternator.pulley",

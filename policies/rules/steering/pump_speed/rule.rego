@@ -24,10 +24,7 @@ package rules.steering.pump_speed
 
 import data.lib.judge
 
-applies := judge.all_of([
-	judge.when_there("build.hydraulics.steering"),
-	judge.when_there("build.hydraulics.steering.speed_limit"),
-])
+applies := judge.when_there("build.hydraulics.steering.speed_limit")
 
 findings contains judge.about(
 	"hydraulics.steering.speed_limit",

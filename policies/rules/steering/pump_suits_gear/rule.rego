@@ -31,10 +31,7 @@ import data.lib.judge
 
 _need := {"flow": "build.hydraulics.steering.flow_need", "pressure": "build.hydraulics.steering.pressure_need"}
 
-applies := judge.all_of([
-	judge.when_there("build.hydraulics.steering"),
-	judge.any_of([judge.when_there(need) | some need in _need]),
-])
+applies := judge.any_of([judge.when_there(need) | some need in _need])
 
 findings contains judge.about(
 	"hydraulics.steering.flow_need",

@@ -52,4 +52,4 @@ findings contains judge.about(
 	count(_sold_as_strong) == 0
 }
 
-findings contains judge.about("engine", judge.unasked("build.engine.rated_power")) if count(_sold_as_strong) > 0
+findings contains judge.about("engine", judge.unasked("build.engine.rated_power")) if some _ in _sold_as_strong
