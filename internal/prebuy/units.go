@@ -60,14 +60,14 @@ func (s *Shortlist) origins() origins {
 	told := func(all []*Candidate) map[string]bool {
 		out := map[string]bool{}
 		for _, c := range all {
+			if len(c.Lacks) > 0 {
+				out["work"] = true
+			}
 			if c.known == nil {
 				continue
 			}
 			for i := 0; i < len(c.known.Content); i += 2 {
 				out[c.known.Content[i].Value] = true
-			}
-			if len(c.Lacks) > 0 {
-				out["work"] = true
 			}
 		}
 		return out

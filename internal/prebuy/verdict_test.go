@@ -136,6 +136,26 @@ func requireComposed(t *testing.T, s *Shortlist) *jury {
 	return j
 }
 
+// TestOrigins: what is wrong with a candidate is work, even where nothing else is
+// known of it.
+func TestOrigins(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "short"+Suffix)
+	require.NoError(t, os.WriteFile(file, []byte(`shortlist: 1
+name: short
+currency: EUR
+intent: {regions: IE}
+chassis: [{id: a, lacks: [{id: rust, what: rust}]}]
+donors: [{id: b}]
+`), 0o644))
+	s, err := Read(file, checker(t).Book)
+	require.NoError(t, err)
+	o := s.origins()
+	require.Equal(t, ofChassis, o.of("work.*.close_by"))
+	require.Equal(t, ofIntent, o.of("engine.family"))
+	require.Equal(t, ofPair, o.of("chassis.brings.cluster"))
+	requireComposed(t, s)
+}
+
 // requireRuling compares a judgement with what is kept of it.
 func requireRuling(t *testing.T, r verdict.Rule, said ruling, name string) {
 	t.Helper()
