@@ -62,12 +62,16 @@ applies := judge.when("build.chassis.category", {"passenger-car"})
 
 findings contains judge.about(quantity.place, _held(quantity)) if some quantity in _quantities
 
-# An engine that large was offered: the brakes decide.
-_held(quantity) := judge.worst([against_largest, judge.because("other-brakes", judge.best(brakes))]) if {
-	against_largest := judge.limit_max(quantity.against_largest, "limits.au_sa.option_share")
-	against_largest.outcome == "met"
-	brakes := [judge.one_of(judge.of(id, "build.chassis.engine_options.*.brakes_kept"), {true}) |
-		some id in judge.each("build.chassis.engine_options")
-		judge.limit_max(quantity.value, judge.of(id, quantity.offered)).outcome == "met"
-	]
-} else := judge.limit_max(quantity.against_largest, "limits.au_sa.option_share")
+# Where no option is large enough, size alone decides.
+_held(quantity) := judge.worst([_against_largest(quantity), judge.because("other-brakes", brakes)]) if {
+	brakes := judge.best(_as_large(quantity))
+} else := _against_largest(quantity)
+
+_against_largest(quantity) := judge.limit_max(quantity.against_largest, "limits.au_sa.option_share")
+
+# Options that are large enough, or may be, each with what is known of its brakes.
+_as_large(quantity) := [judge.worst([size, judge.one_of(judge.of(id, "build.chassis.engine_options.*.brakes_kept"), {true})]) |
+	some id in judge.each("build.chassis.engine_options")
+	size := judge.limit_max(quantity.value, judge.of(id, quantity.offered))
+	size.outcome != "not met"
+]

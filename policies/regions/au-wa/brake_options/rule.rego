@@ -37,17 +37,16 @@ applies := judge.when("build.chassis.category", {"passenger-car"})
 
 _against_largest := judge.limit_max("figures.approval.displacement_over_option", "limits.au_wa.option_share")
 
-# An engine that large was offered: the brakes decide.
-_brakes := [judge.one_of(judge.of(id, "build.chassis.engine_options.*.brakes_kept"), {true}) |
+# Options that are large enough, or may be, each with what is known of its brakes.
+_as_large := [judge.worst([size, judge.one_of(judge.of(id, "build.chassis.engine_options.*.brakes_kept"), {true})]) |
 	some id in judge.each("build.chassis.engine_options")
-	judge.limit_max("build.engine.displacement", judge.of(id, "build.chassis.engine_options.*.displacement")).outcome == "met"
+	size := judge.limit_max("build.engine.displacement", judge.of(id, "build.chassis.engine_options.*.displacement"))
+	size.outcome != "not met"
 ]
 
-findings contains judge.about("engine.displacement", _against_largest) if _against_largest.outcome != "met"
+# Where no option is large enough, size alone decides.
+_held := judge.worst([_against_largest, judge.because("other-brakes", brakes)]) if {
+	brakes := judge.best(_as_large)
+} else := _against_largest
 
-findings contains judge.about("engine.displacement", judge.worst([
-	_against_largest,
-	judge.because("other-brakes", judge.best(_brakes)),
-])) if {
-	_against_largest.outcome == "met"
-}
+findings contains judge.about("engine.displacement", _held)
