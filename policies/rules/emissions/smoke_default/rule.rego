@@ -62,7 +62,8 @@ _natural := judge.when("build.engine.induction", {"natural"})
 
 _turbo := judge.when("build.engine.induction", {"turbocharged", "turbocharged-intercooled"})
 
-# What chooses the limit has to be known before one is chosen.
+# What chooses the limit has to be known before one is chosen. _later need not be asked
+# about: a date that leaves it open leaves open whether it is since 1980, too.
 _known(condition) := judge.any_of([condition, judge.negate(condition)])
 
 applies := judge.all_of([
@@ -70,26 +71,18 @@ applies := judge.all_of([
 	judge.when("build.engine.fuel", {"diesel"}),
 	judge.negate(judge.when_there("build.engine.smoke_plate")),
 	_since("1980-01-01"),
-	_known(_later),
 	_known(_sixth),
 	judge.any_of([_later, _known(_natural)]),
 ])
 
-findings contains judge.limit_max("build.engine.smoke_coefficient", "limits.emissions.smoke_natural") if {
-	_later.state == "no"
+_limit := "limits.emissions.smoke_sixth_stage" if {
+	_sixth.state == "yes"
+} else := "limits.emissions.smoke_later" if {
+	_later.state == "yes"
+} else := "limits.emissions.smoke_natural" if {
 	_natural.state == "yes"
-}
-
-findings contains judge.limit_max("build.engine.smoke_coefficient", "limits.emissions.smoke_turbo") if {
-	_later.state == "no"
+} else := "limits.emissions.smoke_turbo" if {
 	_turbo.state == "yes"
 }
 
-findings contains judge.limit_max("build.engine.smoke_coefficient", "limits.emissions.smoke_later") if {
-	_later.state == "yes"
-	_sixth.state == "no"
-}
-
-findings contains judge.limit_max("build.engine.smoke_coefficient", "limits.emissions.smoke_sixth_stage") if {
-	_sixth.state == "yes"
-}
+findings contains judge.limit_max("build.engine.smoke_coefficient", _limit)
