@@ -107,40 +107,21 @@ func survivors[M any](all []M, noticed func(M) bool) []M {
 	return left
 }
 
-// unnoticedFile lists the faults that no case notices yet. It may only shrink.
-const unnoticedFile = "testdata/unnoticed.txt"
-
-// note adds faults to those that no case notices yet.
-func note(t *testing.T, names []string) {
-	t.Helper()
-	text, err := os.ReadFile(unnoticedFile)
-	require.NoError(t, err)
-	slices.Sort(names)
-	for _, name := range slices.Compact(names) {
-		text = append(text, name+"\n"...)
-	}
-	require.NoError(t, os.WriteFile(unnoticedFile, text, 0o644))
-}
-
-// requireNoticed fails for each mutant left, but for those that are listed as
-// equivalent, and for each among those tried that is listed and was noticed.
+// requireNoticed fails for each mutant left that is not listed as equivalent, and
+// for each among those tried that is listed and was noticed.
 func requireNoticed(t *testing.T, tried, left []mutant) {
 	t.Helper()
-	listed := slices.Concat(lines(t, "testdata/equivalent.txt"), lines(t, unnoticedFile))
-	var fresh, stale, names []string
+	equivalent := lines(t, "testdata/equivalent.txt")
+	var fresh, stale []string
 	lived := map[string]bool{}
 	for _, m := range left {
 		lived[m.name()] = true
-		if !slices.Contains(listed, m.name()) {
-			fresh, names = append(fresh, m.String()), append(names, m.name())
+		if !slices.Contains(equivalent, m.name()) {
+			fresh = append(fresh, m.String())
 		}
 	}
-	if os.Getenv("UPDATE_UNNOTICED") != "" {
-		note(t, names)
-		return
-	}
 	for _, m := range tried {
-		if slices.Contains(listed, m.name()) && !lived[m.name()] {
+		if slices.Contains(equivalent, m.name()) && !lived[m.name()] {
 			stale = append(stale, m.name())
 		}
 	}
