@@ -8,6 +8,7 @@ import (
 	"math/big"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"syscall"
 
@@ -156,6 +157,18 @@ func (d *document) position(f schema.Fault) Position {
 
 // Node returns the node at a manifest path, nil if there is none.
 func (m *Manifest) Node(path string) *Node { return m.byPath[path] }
+
+// Pattern is a path with a star for the id of each list item.
+func (m *Manifest) Pattern(path string) string {
+	steps := strings.Split(path, ".")
+	stars := slices.Clone(steps)
+	for i := range steps {
+		if n := m.Node(strings.Join(steps[:i+1], ".")); n != nil && n.ID != "" {
+			stars[i] = "*"
+		}
+	}
+	return strings.Join(stars, ".")
+}
 
 // Position returns where a manifest path stands, or where the nearest section
 // around it does.

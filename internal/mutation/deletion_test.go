@@ -176,7 +176,7 @@ func unmet(r *check.Report) []string {
 func places(m *manifest.Manifest) map[string]string {
 	first := map[string]string{}
 	add := func(path, field string) {
-		if name := pattern(m, path) + field; first[name] == "" {
+		if name := m.Pattern(path) + field; first[name] == "" {
 			first[name] = path + field
 		}
 	}
@@ -274,7 +274,7 @@ func (d *deletion) named() map[string][]string {
 	}
 	byPlace := map[string][]string{}
 	d.whole.Manifest.Root.Walk(func(n *manifest.Node) {
-		if rules := byPattern[pattern(d.whole.Manifest, n.Path)]; n.State != manifest.Missing && len(rules) > 0 {
+		if rules := byPattern[d.whole.Manifest.Pattern(n.Path)]; n.State != manifest.Missing && len(rules) > 0 {
 			byPlace[n.Origin()] = append(byPlace[n.Origin()], rules...)
 		}
 	})
@@ -292,18 +292,6 @@ func needs(f *figures.Figure, patterns map[string]bool) {
 }
 
 var threadPart = regexp.MustCompile(`\.(?:` + strings.Join(schema.ThreadParts, "|") + `)$`)
-
-// pattern puts a star for each item id in a path.
-func pattern(m *manifest.Manifest, path string) string {
-	steps := strings.Split(path, ".")
-	stars := slices.Clone(steps)
-	for i := range steps {
-		if n := m.Node(strings.Join(steps[:i+1], ".")); n != nil && n.ID != "" {
-			stars[i] = "*"
-		}
-	}
-	return strings.Join(stars, ".")
-}
 
 // still are the places whose absence says something at an early hold point: what
 // has not come yet.

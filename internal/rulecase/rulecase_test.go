@@ -39,6 +39,8 @@ func TestCases(t *testing.T) {
 	for _, m := range base.Book.Catalogue() {
 		alone[m.ID] = Alone(base, m.ID)
 	}
+	var lib library
+	t.Cleanup(func() { lib.require(t, base.Book) })
 	for _, c := range cases {
 		t.Run(c.Rule+"/"+c.Name, func(t *testing.T) {
 			t.Parallel()
@@ -48,6 +50,7 @@ func TestCases(t *testing.T) {
 			outcome, marks := c.Found(r)
 			require.Equal(t, c.Outcome, outcome, "%s", r.Decision)
 			require.Equal(t, c.Marks(), marks)
+			lib.add(c.Rule, r)
 			if meta := base.Book.Rules[c.Rule]; c.Outcome != verdict.Waived || !meta.Waivable {
 				require.Contains(t, meta.Outcomes, c.Outcome, "an outcome the rule does not declare")
 			}
