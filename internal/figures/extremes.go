@@ -101,31 +101,32 @@ func (p *probe) move(at []float64) {
 func (p *probe) lattice() []start {
 	n := len(p.free)
 	points := min(finePoints, int(math.Pow(latticePoints, 1/float64(n))+1e-9))
-	all := []start{{at: []float64{}}}
-	for _, a := range p.free {
-		var next []start
-		for j := range points {
-			for _, s := range all {
-				next = append(next, start{at: append(slices.Clone(s.at), a.step(j, points))})
-			}
-		}
-		all = next
+	// The first axis steps fastest.
+	strides := make([]int, n)
+	count := 1
+	for k := range strides {
+		strides[k] = count
+		count *= points
 	}
-	for i := range all {
-		all[i] = p.start(all[i].at)
+	place := func(i int, at []float64) []float64 {
+		for k, a := range p.free {
+			at[k] = a.step(i/strides[k]%points, points)
+		}
+		return at
+	}
+	values, at := make([]float64, count), make([]float64, n)
+	for i := range values {
+		p.move(place(i, at))
+		values[i] = p.value()
 	}
 	var valleys []start
-	for i, s := range all {
-		lowest := true
-		for stride := 1; stride < len(all); stride *= points {
-			place := i / stride % points
-			if place > 0 && all[i-stride].value < s.value || place < points-1 && all[i+stride].value < s.value {
-				lowest = false
-				break
-			}
-		}
-		if lowest {
-			valleys = append(valleys, s)
+	for i, y := range values {
+		lower := slices.ContainsFunc(strides, func(stride int) bool {
+			step := i / stride % points
+			return step > 0 && values[i-stride] < y || step < points-1 && values[i+stride] < y
+		})
+		if !lower {
+			valleys = append(valleys, start{place(i, make([]float64, n)), y})
 		}
 	}
 	return valleys
