@@ -13,7 +13,6 @@ import (
 	"trialfit/internal/manifest"
 	"trialfit/internal/report"
 	"trialfit/internal/report/matrix"
-	"trialfit/internal/verdict"
 )
 
 // everyRegion as --region stands for each one that a pack examines.
@@ -55,27 +54,26 @@ func (a *app) across(cmd *cobra.Command, args []string, f checkFlags, codes []st
 	if slices.Contains(codes, everyRegion) {
 		codes = c.Book.Regions()
 	}
-	manifests, problems, err := load(cmd, c, args, f.root)
+	manifests, err := find(cmd, c, args, f.root)
 	if err != nil {
 		return err
 	}
 	var builds []matrix.Build
-	shown := newProgress(cmd.ErrOrStderr(), len(manifests))
-	for n, m := range manifests {
-		shown.at(n+1, report.Plain(m.Name()))
+	var sum report.Summary
+	problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
 		b, err := inRegions(cmd, c, m, codes)
-		var faults manifest.Problems
-		switch {
-		case errors.As(err, &faults):
-			problems = append(problems, err)
-		case err != nil:
-			shown.end()
+		if err != nil {
 			return err
-		default:
-			builds = append(builds, b)
 		}
+		for _, there := range b.Regions {
+			sum.Count(there)
+		}
+		builds = append(builds, b)
+		return nil
+	})
+	if err != nil {
+		return err
 	}
-	shown.end()
 	out := cmd.OutOrStdout()
 	if len(builds) > 0 {
 		if !slices.ContainsFunc(writes, func(w [2]string) bool { return w[1] == stdout }) {
@@ -95,11 +93,7 @@ func (a *app) across(cmd *cobra.Command, args []string, f checkFlags, codes []st
 			}
 		}
 	}
-	var judged []report.Build
-	for _, b := range builds {
-		judged = append(judged, b.Regions...)
-	}
-	return outcome(cmd, judged, problems)
+	return outcome(cmd, failure(sum), problems)
 }
 
 func inRegions(cmd *cobra.Command, c *check.Checker, m *manifest.Manifest, codes []string) (matrix.Build, error) {
@@ -109,8 +103,7 @@ func inRegions(cmd *cobra.Command, c *check.Checker, m *manifest.Manifest, codes
 	}
 	var b matrix.Build
 	for _, r := range reports {
-		items := verdict.Case{Manifest: r.Manifest, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
-		b.Regions = append(b.Regions, report.Build{Report: r, Items: items})
+		b.Regions = append(b.Regions, report.Build{Report: r, Items: items(c, r)})
 		r.Input = nil // the largest part, and no report needs it
 	}
 	return b, nil

@@ -137,99 +137,50 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 	if err != nil {
 		return err
 	}
-	manifests, problems, err := load(cmd, c, args, f.root)
+	manifests, err := find(cmd, c, args, f.root)
 	if err != nil {
 		return err
 	}
-	if f.record && len(problems) == 0 {
-		for _, m := range manifests {
-			name, err := check.Record(m)
-			if err != nil {
-				return err
-			}
-			said := "recorded " + name
-			if name == "" {
-				said = m.File + ": no evidence file to record"
-			}
-			fmt.Fprintln(cmd.ErrOrStderr(), said)
-		}
-	}
-	var judged []report.Build
-	shown := newProgress(cmd.ErrOrStderr(), len(manifests))
-	for n, m := range manifests {
-		shown.at(n+1, report.Plain(m.Name()))
-		if f.inputOnly {
-			if err := printInput(cmd.OutOrStdout(), c, m); err != nil {
-				problems = append(problems, err)
-			}
-			continue
-		}
-		r, err := c.Check(cmd.Context(), m)
-		var faults manifest.Problems
-		switch {
-		case errors.As(err, &faults):
-			problems = append(problems, err)
-		case err != nil:
-			shown.end()
-			return err
-		default:
-			judged = append(judged, report.Build{Report: r, Items: items(c, r)})
-			r.Input = nil // the largest part, and no report needs it
-		}
-	}
-	shown.end()
-	run := report.Run{Builds: judged, Unread: unread(problems)}
-	spreads := c.Book.Spreads()
-	if !slices.ContainsFunc(outputs, func(o output) bool { return o.file == stdout }) {
-		if err := printAll(cmd, run, text.Options{All: f.all, Given: f.today != "", Spreads: spreads}); err != nil {
+	if f.record {
+		if err := record(cmd, manifests); err != nil {
 			return err
 		}
 	}
-	for _, o := range outputs {
-		content := func(w io.Writer) error { return o.write(w, run, spreads) }
-		if o.file == stdout {
-			err = content(cmd.OutOrStdout())
-		} else {
-			err = save(o.file, content)
-		}
+	if f.inputOnly {
+		problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
+			return printInput(cmd.OutOrStdout(), c, m)
+		})
 		if err != nil {
 			return err
 		}
+		return outcome(cmd, nil, problems)
 	}
-	return outcome(cmd, judged, problems)
+	if !slices.ContainsFunc(outputs, func(o output) bool { return o.file == stdout }) {
+		outputs = append([]output{{printed(cmd, f), stdout}}, outputs...)
+	}
+	reports := newDrafts(outputs, c.Book.Spreads())
+	defer reports.close()
+	var sum report.Summary
+	problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
+		b, err := judge(cmd, c, m)
+		if err != nil {
+			return err
+		}
+		sum.Count(b)
+		return reports.add(b)
+	})
+	if err != nil {
+		return err
+	}
+	sum.Unread = unread(problems)
+	if err := reports.write(cmd.OutOrStdout(), sum); err != nil {
+		return err
+	}
+	return outcome(cmd, failure(sum), problems)
 }
 
 func items(c *check.Checker, r *check.Report) []verdict.Item {
 	return verdict.Case{Manifest: r.Manifest, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
-}
-
-// load reads every manifest; those that can't be read are told together, and
-// do not keep the others from being judged.
-func load(cmd *cobra.Command, c *check.Checker, args []string, root string) ([]*manifest.Manifest, []error, error) {
-	var manifests []*manifest.Manifest
-	var problems []error
-	add := func(m *manifest.Manifest, err error) {
-		if err != nil {
-			problems = append(problems, err)
-		} else {
-			manifests = append(manifests, m)
-		}
-	}
-	if slices.Contains(args, manifest.Stdin) {
-		if len(args) > 1 {
-			return nil, nil, errors.New(`"-" stands alone: one manifest is read from standard input`)
-		}
-		add(c.Loader.Read(cmd.InOrStdin(), manifest.Stdin, root))
-		return manifests, problems, nil
-	}
-	paths, err := check.Find(args)
-	if err != nil {
-		return nil, nil, err
-	}
-	for _, path := range paths {
-		add(c.Loader.File(path))
-	}
-	return manifests, problems, nil
 }
 
 func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
@@ -245,22 +196,14 @@ func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
 	return err
 }
 
-func printAll(cmd *cobra.Command, run report.Run, o text.Options) error {
+// printed is the report for people, where no other one takes its place.
+func printed(cmd *cobra.Command, f checkFlags) format {
 	out := cmd.OutOrStdout()
-	o.Width, o.Emphasis = width(out), emphasis(out)
-	for i, b := range run.Builds {
-		if i > 0 {
-			fmt.Fprint(out, "\n", strings.Repeat("─", 40), "\n\n")
-		}
-		if err := text.Write(out, b, o); err != nil {
-			return err
-		}
-	}
-	if len(run.Builds)+len(run.Unread) > 1 && len(run.Builds) > 0 {
-		_, err := fmt.Fprintf(out, "\n%s\n", run.Total())
-		return err
-	}
-	return nil
+	return format{"text", func(body *report.Spool, spreads []*rulebook.Limit) report.Form {
+		return text.New(body, text.Options{
+			Width: width(out), Emphasis: emphasis(out), All: f.all, Given: f.today != "", Spreads: spreads,
+		})
+	}}
 }
 
 // unread gives each report the problems of the builds it can't tell of.
@@ -291,19 +234,22 @@ func tell(w io.Writer, err error) {
 	fmt.Fprintf(w, "%s: … and %d more like these\n", problems[0].File, len(problems)-mostProblems)
 }
 
+// failure is the end of a run in which not all builds pass.
+func failure(s report.Summary) error {
+	if s.Fail > 0 {
+		return errFail
+	}
+	return nil
+}
+
 // outcome tells the problems and chooses the exit code: what could not be
-// judged weighs more than what did not pass.
-func outcome(cmd *cobra.Command, judged []report.Build, problems []error) error {
+// judged weighs more than what did not pass, for which failed stands.
+func outcome(cmd *cobra.Command, failed error, problems []error) error {
 	for _, p := range problems {
 		tell(cmd.ErrOrStderr(), p)
 	}
 	if len(problems) > 0 {
 		return errTold
 	}
-	for _, j := range judged {
-		if j.Report.Verdict.Verdict != verdict.Pass {
-			return errFail
-		}
-	}
-	return nil
+	return failed
 }

@@ -23,23 +23,20 @@ type output struct {
 	file string
 }
 
+// format is a kind of report. Its builds are kept in body until it is written;
+// spreads are the default ones in force.
 type format struct {
-	name  string
-	write func(io.Writer, report.Run, []*rulebook.Limit) error
+	name string
+	form func(body *report.Spool, spreads []*rulebook.Limit) report.Form
 }
 
 // formats are the reports that can be written, by the name they are asked for.
 var formats = []format{
-	{"json", json.Write},
-	{"sarif", run(sarif.Write)},
-	{"junit", run(junit.Write)},
-	{"markdown", run(markdown.Write)},
-	{"annotations", run(annotations.Write)},
-}
-
-// run is the writer of a format that does not list the default spreads.
-func run(write func(io.Writer, report.Run) error) func(io.Writer, report.Run, []*rulebook.Limit) error {
-	return func(w io.Writer, r report.Run, _ []*rulebook.Limit) error { return write(w, r) }
+	{"json", func(body *report.Spool, spreads []*rulebook.Limit) report.Form { return json.New(body, spreads) }},
+	{"sarif", func(body *report.Spool, _ []*rulebook.Limit) report.Form { return sarif.New(body) }},
+	{"junit", func(body *report.Spool, _ []*rulebook.Limit) report.Form { return junit.New(body) }},
+	{"markdown", func(*report.Spool, []*rulebook.Limit) report.Form { return markdown.New() }},
+	{"annotations", func(*report.Spool, []*rulebook.Limit) report.Form { return annotations.New() }},
 }
 
 func formatNames() string {
@@ -83,6 +80,57 @@ func readWrites(flags, accepted []string) ([][2]string, error) {
 		named = append(named, [2]string{name, file})
 	}
 	return named, nil
+}
+
+// drafts are the reports of a run while builds are added to them.
+type drafts []*draft
+
+type draft struct {
+	output
+	body report.Spool
+	form report.Form
+}
+
+func newDrafts(outputs []output, spreads []*rulebook.Limit) drafts {
+	all := make(drafts, len(outputs))
+	for i, o := range outputs {
+		d := &draft{output: o}
+		d.form = o.form(&d.body, spreads)
+		all[i] = d
+	}
+	return all
+}
+
+func (all drafts) add(b report.Build) error {
+	for _, d := range all {
+		if err := d.form.Add(b); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// write prints each report or saves it, once all builds are added.
+func (all drafts) write(out io.Writer, s report.Summary) error {
+	for _, d := range all {
+		content := func(w io.Writer) error { return d.form.End(w, s) }
+		var err error
+		if d.file == stdout {
+			err = content(out)
+		} else {
+			err = save(d.file, content)
+		}
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (all drafts) close() {
+	for _, d := range all {
+		d.body.Close()
+	}
 }
 
 // save writes the whole file or none of it.

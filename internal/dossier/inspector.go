@@ -53,8 +53,8 @@ func (d *Document) add(id, title string, blocks []Block) {
 func (a *author) document(title, final string) (*Document, error) {
 	sum := sha256.Sum256(a.m.Data)
 	name := report.Plain(a.m.Name())
-	var full bytes.Buffer
-	if err := json.Write(&full, report.Run{Builds: []report.Build{a.Build}}, a.book.Spreads()); err != nil {
+	full, err := a.full()
+	if err != nil {
 		return nil, err
 	}
 	v := a.Report.Verdict
@@ -63,10 +63,23 @@ func (a *author) document(title, final string) (*Document, error) {
 		Digest: hex.EncodeToString(sum[:]), Draft: a.draft(final), Paper: paperOf(a.Report.Chain),
 		Files: []File{
 			{name + ".build.yaml", "application/yaml", attachedManifest, a.m.Data},
-			{name + ".report.json", "application/json", attachedReport, full.Bytes()},
+			{name + ".report.json", "application/json", attachedReport, full},
 		},
 		Words: Words{titleContents, titleAttached, pageOf, titleUnprinted, unprintedCounts},
 	}, nil
+}
+
+// full is the report of the build for programs.
+func (a *author) full() ([]byte, error) {
+	var body report.Spool
+	defer body.Close()
+	form := json.New(&body, a.book.Spreads())
+	if err := form.Add(a.Build); err != nil {
+		return nil, err
+	}
+	var out bytes.Buffer
+	err := form.End(&out, report.Summary{})
+	return out.Bytes(), err
 }
 
 // draft is the mark of a build that has not passed the hold point that a

@@ -5,6 +5,7 @@ package report
 
 import (
 	"fmt"
+	"io"
 	"slices"
 	"strings"
 
@@ -13,12 +14,48 @@ import (
 	"trialfit/internal/verdict"
 )
 
-// Run is everything one report tells of.
-type Run struct {
-	Builds []Build
+// Form is one report in the making. It takes one judged build after the other
+// and holds none of them, so that a run over many needs no more memory than one
+// over few.
+type Form interface {
+	Add(Build) error
+	// End writes the report once every build is added.
+	End(io.Writer, Summary) error
+}
+
+// Summary is what a run came to.
+type Summary struct {
+	Pass, Fail int
 	// Unread holds the problems of each manifest that could not be judged. A
 	// report that left them out would look as if those builds had passed.
 	Unread []manifest.Problems
+}
+
+// Count takes up a judged build.
+func (s *Summary) Count(b Build) {
+	if b.Report.Verdict.Verdict == verdict.Pass {
+		s.Pass++
+	} else {
+		s.Fail++
+	}
+}
+
+// Judged is the number of builds that were added to each form.
+func (s Summary) Judged() int { return s.Pass + s.Fail }
+
+// All is the number of builds, those too that could not be judged.
+func (s Summary) All() int { return s.Judged() + len(s.Unread) }
+
+// Total sums up a run in one line.
+func (s Summary) Total() string {
+	line := fmt.Sprintf("%d builds: %d PASS, %d FAIL", s.All(), s.Pass, s.Fail)
+	if s.All() == 1 {
+		line = strings.Replace(line, "builds", "build", 1)
+	}
+	if unread := len(s.Unread); unread > 0 {
+		line += fmt.Sprintf(", %d could not be read", unread)
+	}
+	return line
 }
 
 // Build is one judged build with its findings explained.
@@ -162,26 +199,6 @@ func (b Build) IdleWaivers() []string {
 		lines = append(lines, fmt.Sprintf("%s:%d:%d %s (%s) %s", b.Report.Manifest.File, at.Line, at.Column, i.Waiver.ID, i.Rule, i.Why))
 	}
 	return lines
-}
-
-// Total sums up the builds of a run in one line.
-func (r Run) Total() string {
-	pass := 0
-	for _, b := range r.Builds {
-		if b.Report.Verdict.Verdict == verdict.Pass {
-			pass++
-		}
-	}
-	unread := len(r.Unread)
-	all := len(r.Builds) + unread
-	line := fmt.Sprintf("%d builds: %d PASS, %d FAIL", all, pass, len(r.Builds)-pass)
-	if all == 1 {
-		line = strings.Replace(line, "builds", "build", 1)
-	}
-	if unread > 0 {
-		line += fmt.Sprintf(", %d could not be read", unread)
-	}
-	return line
 }
 
 // Plain makes text from a manifest safe to show: what is not seen, or would

@@ -3,7 +3,6 @@
 package annotations
 
 import (
-	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -31,34 +30,68 @@ type command struct {
 	at                         manifest.Position
 }
 
-// Write writes the annotations of a run, most serious first, and a closing
-// notice with the totals, what was left out, the cautions and the deferral.
-func Write(w io.Writer, r report.Run) error {
-	var all []command
-	for _, p := range slices.Concat(r.Unread...) {
-		all = append(all, command{"error", p.File, "the manifest can't be read", p.Message, p.Position})
-	}
-	for _, b := range r.Builds {
-		for _, i := range b.Items {
-			if i.Due && report.Open(i) {
-				all = append(all, command{kindOf[b.Severity(i)], b.Report.Manifest.File, i.Rule.Title, words(i), i.At})
-			}
+// Form is the annotations of a run, most serious first, and a closing notice
+// with the totals, what was left out, the cautions and the deferral. It keeps no
+// more of each than is shown.
+type Form struct {
+	first     map[string][]command // by kind
+	count     map[string]int       // by kind
+	headlines []string
+	care      []string
+}
+
+// New begins with nothing to tell.
+func New() *Form { return &Form{first: map[string][]command{}, count: map[string]int{}} }
+
+// Add takes up what stands in the way of a build and the advice on it.
+func (f *Form) Add(b report.Build) error {
+	for _, i := range b.Items {
+		if i.Due && report.Open(i) {
+			f.take(command{kindOf[b.Severity(i)], b.Report.Manifest.File, i.Rule.Title, words(i), i.At})
 		}
 	}
-	slices.SortStableFunc(all, func(a, b command) int {
-		return cmp.Compare(slices.Index(kinds, a.kind), slices.Index(kinds, b.kind))
-	})
+	if len(f.headlines) < most {
+		f.headlines = append(f.headlines, b.Headline())
+	}
+	for _, c := range wording.Cautions(b.Report.Verdict.Hold) {
+		if !slices.Contains(f.care, c) {
+			f.care = append(f.care, c)
+		}
+	}
+	return nil
+}
+
+func (f *Form) take(c command) {
+	f.count[c.kind]++
+	if len(f.first[c.kind]) < most {
+		f.first[c.kind] = append(f.first[c.kind], c)
+	}
+}
+
+// End writes the annotations; what could not be judged comes first.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	var unread []command
+	for _, p := range slices.Concat(s.Unread...) {
+		unread = append(unread, command{"error", p.File, "the manifest can't be read", p.Message, p.Position})
+	}
+	f.first["error"] = append(unread, f.first["error"]...)
+	f.count["error"] += len(unread)
 	var out strings.Builder
-	shown, dropped := map[string]int{"notice": 1}, map[string]int{}
-	for _, c := range all {
-		if shown[c.kind] == most {
-			dropped[c.kind]++
-			continue
+	var more []string
+	for _, kind := range kinds {
+		room := most
+		if kind == "notice" {
+			room-- // for the closing one
 		}
-		shown[c.kind]++
-		out.WriteString(c.String())
+		shown := f.first[kind][:min(len(f.first[kind]), room)]
+		for _, c := range shown {
+			out.WriteString(c.String())
+		}
+		if n := f.count[kind] - len(shown); n > 0 {
+			more = append(more, fmt.Sprintf("%d more of kind %s", n, kind))
+		}
 	}
-	out.WriteString(closing(r, dropped).String())
+	out.WriteString(f.closing(s, more).String())
 	if _, err := io.WriteString(w, out.String()); err != nil {
 		return fmt.Errorf("writing the annotations: %w", err)
 	}
@@ -80,37 +113,20 @@ func words(i verdict.Item) string {
 	return strings.Join(append(lines, "rule: "+i.Rule.ID), "\n")
 }
 
-func closing(r report.Run, dropped map[string]int) command {
-	var lines []string
-	for _, b := range r.Builds {
-		if len(lines) == most {
-			lines = append(lines, fmt.Sprintf("%d more builds", len(r.Builds)-most))
-			break
-		}
-		lines = append(lines, b.Headline())
-	}
-	var more []string
-	for _, kind := range kinds {
-		if n := dropped[kind]; n > 0 {
-			more = append(more, fmt.Sprintf("%d more of kind %s", n, kind))
-		}
+// closing is the last notice; more says what is not shown.
+func (f *Form) closing(s report.Summary, more []string) command {
+	lines := slices.Clone(f.headlines)
+	if n := s.Judged() - len(f.headlines); n > 0 {
+		lines = append(lines, fmt.Sprintf("%d more builds", n))
 	}
 	if len(more) > 0 {
 		lines = append(lines, "not shown here: "+strings.Join(more, ", "))
 	}
-	var care []string
-	for _, b := range r.Builds {
-		for _, c := range wording.Cautions(b.Report.Verdict.Hold) {
-			if !slices.Contains(care, c) {
-				care = append(care, c)
-			}
-		}
-	}
-	for _, c := range care {
+	for _, c := range f.care {
 		lines = append(lines, "take care: "+c)
 	}
 	lines = append(lines, wording.Deferral)
-	return command{kind: "notice", title: r.Total(), message: strings.Join(lines, "\n")}
+	return command{kind: "notice", title: s.Total(), message: strings.Join(lines, "\n")}
 }
 
 // String is the line of a command with its end.

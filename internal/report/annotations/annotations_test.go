@@ -1,23 +1,19 @@
 package annotations
 
 import (
-	"bytes"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"trialfit/internal/manifest"
-	"trialfit/internal/report"
 	"trialfit/internal/report/reporttest"
 	"trialfit/internal/report/wording"
 )
 
-func written(t *testing.T, r report.Run) string {
+func written(t *testing.T, r reporttest.Run) string {
 	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, Write(&out, r))
-	return out.String()
+	return string(r.Write(t, New()))
 }
 
 func TestGolden(t *testing.T) {

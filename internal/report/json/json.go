@@ -72,37 +72,52 @@ type spread struct {
 	Source string `json:"source"`
 }
 
-// Write writes the builds, in the order given, with the default spreads in force.
-func Write(w io.Writer, run report.Run, spreads []*rulebook.Limit) error {
-	doc := document{Version: Version, Builds: []build{}, Problems: []problem{}, Deferral: wording.Deferral}
-	for _, j := range run.Builds {
-		sum := sha256.Sum256(j.Report.Manifest.Data)
-		b := build{
-			Build: j.Report.Manifest.Name(), File: j.Report.Manifest.File, SHA256: hex.EncodeToString(sum[:]),
-			Cautions: wording.Cautions(j.Report.Verdict.Hold), Regions: j.Report.Chain,
-			Findings: []finding{}, Spreads: []spread{}, Verdict: j.Report.Decision,
-		}
-		for _, i := range j.Items {
-			b.Findings = append(b.Findings, finding{
-				Rule: i.Rule.ID, Title: i.Rule.Title, Level: i.Level, Hold: i.Rule.Hold, Due: i.Due,
-				Subject: i.Finding.Subject, Outcome: i.Finding.Outcome, Reason: i.Reason,
-				Line: i.At.Line, Column: i.At.Column, Found: i.Found, Needed: i.Needed, Margin: i.Margin,
-				Do: i.Do, Caution: i.Rule.Caution, Waiver: i.Finding.Waiver,
-				Source: i.Rule.Source, Basis: i.Rule.Basis, Reviewed: i.Rule.Reviewed,
-			})
-		}
-		for _, l := range spreads {
-			b.Spreads = append(b.Spreads, spread{l.Path, l.Value.Text, l.Source})
-		}
-		doc.Builds = append(doc.Builds, b)
+// Form is the report of a run. The default spreads in force stand with each build.
+type Form struct {
+	body    *report.Spool
+	builds  *report.List
+	spreads []spread
+}
+
+// New keeps the builds in body until the report is written.
+func New(body *report.Spool, spreads []*rulebook.Limit) *Form {
+	f := &Form{body: body, builds: report.NewList(body, "builds", 1), spreads: []spread{}}
+	for _, l := range spreads {
+		f.spreads = append(f.spreads, spread{l.Path, l.Value.Text, l.Source})
 	}
-	for _, p := range slices.Concat(run.Unread...) {
+	return f
+}
+
+// Add writes one more build.
+func (f *Form) Add(j report.Build) error {
+	sum := sha256.Sum256(j.Report.Manifest.Data)
+	b := build{
+		Build: j.Report.Manifest.Name(), File: j.Report.Manifest.File, SHA256: hex.EncodeToString(sum[:]),
+		Cautions: wording.Cautions(j.Report.Verdict.Hold), Regions: j.Report.Chain,
+		Findings: []finding{}, Spreads: f.spreads, Verdict: j.Report.Decision,
+	}
+	for _, i := range j.Items {
+		b.Findings = append(b.Findings, finding{
+			Rule: i.Rule.ID, Title: i.Rule.Title, Level: i.Level, Hold: i.Rule.Hold, Due: i.Due,
+			Subject: i.Finding.Subject, Outcome: i.Finding.Outcome, Reason: i.Reason,
+			Line: i.At.Line, Column: i.At.Column, Found: i.Found, Needed: i.Needed, Margin: i.Margin,
+			Do: i.Do, Caution: i.Rule.Caution, Waiver: i.Finding.Waiver,
+			Source: i.Rule.Source, Basis: i.Rule.Basis, Reviewed: i.Rule.Reviewed,
+		})
+	}
+	if err := f.builds.Add(b); err != nil {
+		return fmt.Errorf("writing the JSON report: %w", err)
+	}
+	return nil
+}
+
+// End writes the report.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	doc := document{Version: Version, Builds: []build{}, Problems: []problem{}, Deferral: wording.Deferral}
+	for _, p := range slices.Concat(s.Unread...) {
 		doc.Problems = append(doc.Problems, problem{p.File, p.Line, p.Column, p.Message})
 	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	if err := enc.Encode(doc); err != nil {
+	if err := f.builds.Into(w, doc, f.body); err != nil {
 		return fmt.Errorf("writing the JSON report: %w", err)
 	}
 	return nil

@@ -4,6 +4,7 @@
 package junit
 
 import (
+	"bytes"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -57,26 +58,45 @@ type fault struct {
 	Text    string `xml:",chardata"`
 }
 
-// Write writes one document over all builds in the order given.
-func Write(w io.Writer, r report.Run) error {
-	doc := suites{Name: "trialfit"}
-	for _, problems := range r.Unread {
-		doc.add(unread(problems))
+// Form is the document of a run.
+type Form struct {
+	body *report.Spool
+	doc  suites // the sums; no suite is held in it
+}
+
+// New keeps the suites in body until the document is written, for their sums
+// stand ahead of them.
+func New(body *report.Spool) *Form { return &Form{body, suites{Name: "trialfit"}} }
+
+// Add writes the suite of one more build.
+func (f *Form) Add(b report.Build) error { return f.suite(f.body, judged(b)) }
+
+// End writes the document: what could not be judged, then the builds.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	var unjudged bytes.Buffer
+	for _, problems := range s.Unread {
+		if err := f.suite(&unjudged, unread(problems)); err != nil {
+			return err
+		}
 	}
-	for _, b := range r.Builds {
-		doc.add(judged(b))
-	}
-	out, err := xml.MarshalIndent(doc, "", "  ")
+	frame, err := xml.Marshal(f.doc)
 	if err != nil {
 		return fmt.Errorf("writing the JUnit report: %w", err)
 	}
-	if _, err := fmt.Fprintf(w, "%s%s\n", xml.Header, out); err != nil {
+	const foot = "</testsuites>"
+	head := xml.Header + strings.TrimSuffix(string(frame), foot)
+	end := foot + "\n"
+	if s.All() > 0 {
+		end = "\n" + end
+	}
+	if _, err := io.Copy(w, io.MultiReader(strings.NewReader(head), &unjudged, f.body, strings.NewReader(end))); err != nil {
 		return fmt.Errorf("writing the JUnit report: %w", err)
 	}
 	return nil
 }
 
-func (d *suites) add(s suite) {
+// suite writes a suite with its sums, and adds them to those of the document.
+func (f *Form) suite(w io.Writer, s suite) error {
 	s.Tests = len(s.Cases)
 	for _, c := range s.Cases {
 		switch {
@@ -88,10 +108,18 @@ func (d *suites) add(s suite) {
 			s.Skipped++
 		}
 	}
-	d.Tests += s.Tests
-	d.Failures += s.Failures
-	d.Errors += s.Errors
-	d.Suites = append(d.Suites, s)
+	f.doc.Tests += s.Tests
+	f.doc.Failures += s.Failures
+	f.doc.Errors += s.Errors
+	if _, err := io.WriteString(w, "\n"); err != nil {
+		return err
+	}
+	enc := xml.NewEncoder(w)
+	enc.Indent("  ", "  ")
+	if err := enc.EncodeElement(s, xml.StartElement{Name: xml.Name{Local: "testsuite"}}); err != nil {
+		return fmt.Errorf("writing the JUnit report: %w", err)
+	}
+	return nil
 }
 
 // unread is the suite of a build that could not be judged.

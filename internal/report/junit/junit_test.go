@@ -1,7 +1,6 @@
 package junit
 
 import (
-	"bytes"
 	"encoding/xml"
 	"os"
 	"os/exec"
@@ -14,11 +13,9 @@ import (
 	"trialfit/internal/report/reporttest"
 )
 
-func written(t *testing.T, r report.Run) string {
+func written(t *testing.T, r reporttest.Run) string {
 	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, Write(&out, r))
-	return out.String()
+	return string(r.Write(t, New(&report.Spool{})))
 }
 
 func TestGolden(t *testing.T) {
@@ -43,7 +40,7 @@ func validate(t *testing.T, doc string) error {
 }
 
 func TestPublishedSchema(t *testing.T) {
-	for name, r := range map[string]report.Run{
+	for name, r := range map[string]reporttest.Run{
 		"example": reporttest.Example(t), "sample": reporttest.Sample(t), "nothing": {},
 	} {
 		require.NoError(t, validate(t, written(t, r)), name)

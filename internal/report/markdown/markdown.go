@@ -20,27 +20,86 @@ const most = 1_000_000
 // cell is the number of characters of one table cell.
 const cell = 500
 
-// Write writes the summary of a run. One that would grow too big is cut at a
-// whole row, and says how many more there are.
-func Write(w io.Writer, run report.Run) error { return write(w, run, most) }
+// Form is the summary of a run. One that would grow too big is cut at a whole
+// row, and says how many more there are; so it keeps what fills a summary and
+// counts the rest.
+type Form struct {
+	size int // of the summary
 
-func write(w io.Writer, run report.Run, size int) error {
-	end := "\n_" + Escape(wording.Deferral) + "_\n"
-	p := &page{left: size - len(end) - len(note(1<<30))}
-	if len(run.Builds)+len(run.Unread) > 1 {
-		p.overview(run)
+	rows   []string // of the overview
+	listed int      // bytes of rows
+	more   int      // rows that are not kept
+
+	builds []part
+	told   int // bytes of builds
+	cut    int // rows of the builds that are not kept
+}
+
+// part is what the summary tells of one build.
+type part struct {
+	sections []section // its head first
+	care     string
+}
+
+func (p part) size() (bytes int) {
+	for _, s := range p.sections {
+		bytes += s.size()
 	}
-	for _, problems := range run.Unread {
+	return bytes
+}
+
+// count is the number of rows that are missed where the part is left out.
+func (p part) count() (rows int) {
+	for _, s := range p.sections {
+		rows += s.count()
+	}
+	return rows
+}
+
+// New begins with nothing to tell.
+func New() *Form { return sized(most) }
+
+func sized(size int) *Form { return &Form{size: size} }
+
+// Add takes up one more build.
+func (f *Form) Add(b report.Build) error {
+	v := b.Report.Verdict
+	if f.listed > f.size {
+		f.more++
+	} else {
+		r := row(b.Report.Manifest.File, v.Headline+" at "+v.Hold)
+		f.rows = append(f.rows, r)
+		f.listed += len(r)
+	}
+	p := about(b)
+	if f.told > f.size {
+		f.cut += p.count()
+	} else {
+		f.builds = append(f.builds, p)
+		f.told += p.size()
+	}
+	return nil
+}
+
+// End writes the summary: all builds in short, what could not be judged, then
+// each build.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	end := "\n_" + Escape(wording.Deferral) + "_\n"
+	p := &page{left: f.size - len(end) - len(note(1<<30))}
+	if s.All() > 1 {
+		p.section(f.overview(s))
+	}
+	for _, problems := range s.Unread {
 		var rows []string
 		for _, problem := range problems {
 			rows = append(rows, row(problem.String()))
 		}
 		p.section(section{head: "\n## " + Escape(problems[0].File) + ": could not be judged\n\n" + header("problem"), rows: rows})
 	}
-	for _, b := range run.Builds {
+	for _, b := range f.builds {
 		p.build(b)
 	}
-	if p.cut > 0 {
+	if p.cut += f.cut; p.cut > 0 {
 		p.b.WriteString(note(p.cut))
 	}
 	p.b.WriteString(end)
@@ -48,6 +107,15 @@ func write(w io.Writer, run report.Run, size int) error {
 		return fmt.Errorf("writing the Markdown summary: %w", err)
 	}
 	return nil
+}
+
+func (f *Form) overview(s report.Summary) section {
+	o := section{head: "\n## " + Escape(s.Total()) + "\n\n" + header("build", "verdict"), more: f.more}
+	for _, problems := range s.Unread {
+		o.rows = append(o.rows, row(problems[0].File, "could not be judged"))
+	}
+	o.rows = append(o.rows, f.rows...)
+	return o
 }
 
 // page collects the summary. What is left is the room for sections; once a row
@@ -67,18 +135,30 @@ func note(rows int) string {
 type section struct {
 	head, foot string
 	rows       []string
+	more       int // rows behind these, too many to be shown
 }
+
+func (s section) size() int {
+	bytes := len(s.head) + len(s.foot)
+	for _, r := range s.rows {
+		bytes += len(r)
+	}
+	return bytes
+}
+
+// count is the number of rows that are missed where the section is left out.
+func (s section) count() int { return max(1, len(s.rows)+s.more) }
 
 func (p *page) section(s section) {
 	if p.cut > 0 || len(s.head)+len(s.foot) > p.left {
-		p.cut += max(1, len(s.rows))
+		p.cut += s.count()
 		return
 	}
 	p.left -= len(s.head) + len(s.foot)
 	p.b.WriteString(s.head)
 	for n, r := range s.rows {
 		if len(r) > p.left {
-			p.cut += len(s.rows) - n
+			p.cut += len(s.rows) - n + s.more
 			break
 		}
 		p.left -= len(r)
@@ -87,33 +167,33 @@ func (p *page) section(s section) {
 	p.b.WriteString(s.foot)
 }
 
-func (p *page) overview(run report.Run) {
-	var rows []string
-	for _, problems := range run.Unread {
-		rows = append(rows, row(problems[0].File, "could not be judged"))
+func (p *page) build(b part) {
+	// The cautions are laid aside first, so that no number of rows pushes them out.
+	shown := p.cut == 0 && b.sections[0].size()+len(b.care) <= p.left
+	p.section(b.sections[0])
+	if shown {
+		p.left -= len(b.care)
 	}
-	for _, b := range run.Builds {
-		v := b.Report.Verdict
-		rows = append(rows, row(b.Report.Manifest.File, v.Headline+" at "+v.Hold))
+	for _, s := range b.sections[1:] {
+		p.section(s)
 	}
-	p.section(section{head: "\n## " + Escape(run.Total()) + "\n\n" + header("build", "verdict"), rows: rows})
+	if shown {
+		p.b.WriteString(b.care)
+	}
 }
 
-func (p *page) build(b report.Build) {
+// about words what the summary tells of a build.
+func about(b report.Build) part {
 	v := b.Report.Verdict
 	var head strings.Builder
 	fmt.Fprintf(&head, "\n## %s\n\n%s, judged as of %s, %s\n\n", Escape(b.Headline()), Escape(b.Region()), Escape(v.Today), Escape(b.Report.Manifest.File))
 	list(&head, b.Counts())
-	var care strings.Builder
+	p := part{sections: []section{{head: head.String()}}}
 	if cautions := wording.Cautions(v.Hold); len(cautions) > 0 {
+		var care strings.Builder
 		care.WriteString("\n### Take care\n\n")
 		list(&care, cautions)
-	}
-	// The cautions are laid aside first, so that no number of rows pushes them out.
-	shown := p.cut == 0 && head.Len()+care.Len() <= p.left
-	p.section(section{head: head.String()})
-	if shown {
-		p.left -= care.Len()
+		p.care = care.String()
 	}
 	p.findings("What stands in the way", false, b, func(i verdict.Item) bool {
 		return b.Blocks(i) && i.Finding.Outcome == verdict.NotMet
@@ -127,27 +207,25 @@ func (p *page) build(b report.Build) {
 	p.findings("Advice", true, b, func(i verdict.Item) bool {
 		return i.Due && i.Level != "note" && report.Open(i) && !b.Blocks(i)
 	})
-	if idle := b.IdleWaivers(); len(idle) > 0 {
-		var rows []string
-		for _, line := range idle {
-			rows = append(rows, row(line))
-		}
-		p.section(section{head: "\n### Waivers not used\n\n" + header("waiver"), rows: rows})
+	p.lines("Waivers not used", "waiver", b.IdleWaivers())
+	p.lines("Read too long ago; look at the source again", "rule", b.Overdue())
+	return p
+}
+
+// lines adds a table of one column, where there is anything to tell.
+func (p *part) lines(title, column string, lines []string) {
+	if len(lines) == 0 {
+		return
 	}
-	if overdue := b.Overdue(); len(overdue) > 0 {
-		var rows []string
-		for _, line := range overdue {
-			rows = append(rows, row(line))
-		}
-		p.section(section{head: "\n### Read too long ago; look at the source again\n\n" + header("rule"), rows: rows})
+	s := section{head: "\n### " + title + "\n\n" + header(column)}
+	for _, line := range lines {
+		s.rows = append(s.rows, row(line))
 	}
-	if shown {
-		p.b.WriteString(care.String())
-	}
+	p.sections = append(p.sections, s)
 }
 
 // findings adds a table of findings, folded away or not.
-func (p *page) findings(title string, folded bool, b report.Build, pick func(verdict.Item) bool) {
+func (p *part) findings(title string, folded bool, b report.Build, pick func(verdict.Item) bool) {
 	chosen := b.Pick(pick)
 	if len(chosen) == 0 {
 		return
@@ -169,7 +247,7 @@ func (p *page) findings(title string, folded bool, b report.Build, pick func(ver
 		where := fmt.Sprintf("%s:%d", b.Report.Manifest.File, i.At.Line)
 		s.rows = append(s.rows, row(i.Rule.ID+"\n"+i.Rule.Title, where+"\n"+i.Finding.Subject, report.Found(i), i.Needed, strings.Join(do, "\n")))
 	}
-	p.section(s)
+	p.sections = append(p.sections, s)
 }
 
 func list(b *strings.Builder, lines []string) {

@@ -1,7 +1,6 @@
 package markdown
 
 import (
-	"bytes"
 	"encoding/xml"
 	"html"
 	"io"
@@ -13,16 +12,13 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"trialfit/internal/report"
 	"trialfit/internal/report/reporttest"
 	"trialfit/internal/report/wording"
 )
 
-func written(t *testing.T, r report.Run, size int) string {
+func written(t *testing.T, r reporttest.Run, size int) string {
 	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, write(&out, r, size))
-	return out.String()
+	return string(r.Write(t, sized(size)))
 }
 
 func TestGolden(t *testing.T) {

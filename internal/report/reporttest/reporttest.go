@@ -3,6 +3,7 @@
 package reporttest
 
 import (
+	"bytes"
 	"context"
 	"os"
 	"path/filepath"
@@ -24,8 +25,27 @@ var checker = sync.OnceValues(func() (*check.Checker, error) {
 	return check.New(check.Options{Today: "2026-11-25"})
 })
 
+// Run is a run over a few builds.
+type Run struct {
+	Builds []report.Build
+	Unread []manifest.Problems
+}
+
+// Write gives what a form makes of a run.
+func (r Run) Write(t *testing.T, f report.Form) []byte {
+	t.Helper()
+	s := report.Summary{Unread: r.Unread}
+	for _, b := range r.Builds {
+		s.Count(b)
+		require.NoError(t, f.Add(b))
+	}
+	var out bytes.Buffer
+	require.NoError(t, f.End(&out, s))
+	return out.Bytes()
+}
+
 // Example is the run over the example that README shows.
-func Example(t *testing.T) report.Run {
+func Example(t *testing.T) Run {
 	t.Helper()
 	c, err := checker()
 	require.NoError(t, err)
@@ -34,7 +54,7 @@ func Example(t *testing.T) report.Run {
 	require.NoError(t, err)
 	r.Manifest.File = file
 	items := verdict.Case{Manifest: r.Manifest, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
-	return report.Run{Builds: []report.Build{{Report: r, Items: items}}}
+	return Run{Builds: []report.Build{{Report: r, Items: items}}}
 }
 
 // Hostile is text that means something in every form it may be written into:
@@ -48,7 +68,7 @@ const File = "shop, 50%/#2 one|two.build.yaml"
 // Sample is a run made by hand: a build with a finding of every outcome and
 // hostile text, one that passes with a waiver, and a manifest that could not
 // be read. Everything in it is invented.
-func Sample(t *testing.T) report.Run {
+func Sample(t *testing.T) Run {
 	t.Helper()
 	first := build(t, File, verdict.Fail, "FAIL", "install", []verdict.Item{
 		item(brakes, verdict.NotMet, "brakes.front", "missing"),
@@ -63,7 +83,7 @@ func Sample(t *testing.T) report.Run {
 	second := build(t, "plain.build.yaml", verdict.Pass, "PASS with 1 waiver", "install", []verdict.Item{
 		item(fuse, verdict.Waived, "electrical.circuits.pump", ""),
 	})
-	return report.Run{
+	return Run{
 		Builds: []report.Build{first, second},
 		Unread: []manifest.Problems{{
 			{File: "bad.build.yaml", Position: manifest.Position{Line: 3, Column: 7}, Message: `"12 furlongs" is not a length: in, mm`},

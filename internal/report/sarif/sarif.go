@@ -11,14 +11,16 @@
 package sarif
 
 import (
+	"bufio"
+	"bytes"
 	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
-	"encoding/json"
 	"fmt"
 	"io"
 	"net/url"
 	"slices"
+	"strconv"
 	"strings"
 
 	"trialfit/internal/manifest"
@@ -35,55 +37,108 @@ const schema = "https://raw.githubusercontent.com/schemastore/schemastore/master
 // fingerprint is the key of what identifies a finding from one run to the next.
 const fingerprint = "trialfit/v1"
 
-// Write writes one log with one run, over all builds in the order given.
-func Write(w io.Writer, r report.Run) error {
-	rules := ruled(r)
+// Form is one log with one run over all builds.
+type Form struct {
+	results *report.List
+	body    *report.Spool
+	builds  []build
+	// rules are those that have a result, in the order in which they were met;
+	// at says where each stands.
+	rules []*rulebook.Meta
+	at    map[string]int
+}
+
+// New keeps the results in body until the log is written, for the rules stand
+// ahead of them.
+func New(body *report.Spool) *Form {
+	return &Form{results: report.NewList(body, "results", 3), body: body, builds: []build{}, at: map[string]int{}}
+}
+
+// Add writes the results of one more build.
+func (f *Form) Add(b report.Build) error {
+	f.builds = append(f.builds, about(b))
+	for _, i := range b.Pick(told) {
+		n, known := f.at[i.Rule.ID]
+		if !known {
+			n = len(f.rules)
+			f.rules, f.at[i.Rule.ID] = append(f.rules, i.Rule), n
+		}
+		if err := f.results.Add(finding(b, i, n)); err != nil {
+			return fmt.Errorf("writing the SARIF log: %w", err)
+		}
+	}
+	return nil
+}
+
+// End writes the log, its rules sorted by id.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	rules := slices.SortedFunc(slices.Values(f.rules), func(a, b *rulebook.Meta) int { return strings.Compare(a.ID, b.ID) })
 	out := run{
 		Tool:        tool{driver{Name: "trialfit", Version: rulebook.Version, Rules: make([]rule, len(rules))}},
-		Invocations: []invocation{{Successful: len(r.Unread) == 0}},
+		Invocations: []invocation{{Successful: len(s.Unread) == 0}},
 		ColumnKind:  "unicodeCodePoints",
 		Results:     []result{},
-		Properties:  runProperties{Deferral: wording.Deferral, Builds: []build{}},
+		Properties:  runProperties{Deferral: wording.Deferral, Builds: f.builds},
 	}
+	rank := make([]int, len(rules))
 	for i, meta := range rules {
 		out.Tool.Driver.Rules[i] = describe(meta)
+		rank[f.at[meta.ID]] = i
 	}
-	for _, p := range slices.Concat(r.Unread...) {
+	for _, p := range slices.Concat(s.Unread...) {
 		out.Invocations[0].Notifications = append(out.Invocations[0].Notifications, notification{
 			Level: report.Error, Message: message{Text: plain(p.Message)}, Locations: []location{place(p.File, p.Position)},
 		})
 	}
-	for _, b := range r.Builds {
-		out.Properties.Builds = append(out.Properties.Builds, about(b))
-		for _, i := range b.Pick(told) {
-			n, _ := slices.BinarySearchFunc(rules, i.Rule.ID, func(m *rulebook.Meta, id string) int { return strings.Compare(m.ID, id) })
-			out.Results = append(out.Results, finding(b, i, n))
-		}
-	}
-	enc := json.NewEncoder(w)
-	enc.SetIndent("", "  ")
-	enc.SetEscapeHTML(false)
-	if err := enc.Encode(sarifLog{Schema: schema, Version: "2.1.0", Runs: []run{out}}); err != nil {
+	log := sarifLog{Schema: schema, Version: "2.1.0", Runs: []run{out}}
+	if err := f.results.Into(w, log, &renumbered{lines: bufio.NewReader(f.body), rank: rank}); err != nil {
 		return fmt.Errorf("writing the SARIF log: %w", err)
 	}
 	return nil
 }
 
+// renumbered reads results back and gives each the index that its rule has in
+// the sorted list, in place of the one it had when it was met.
+type renumbered struct {
+	lines *bufio.Reader
+	rank  []int
+	rest  []byte // of the present line
+}
+
+// index is how the line of a result that holds the index begins.
+const index = `          "ruleIndex": `
+
+func (r *renumbered) Read(p []byte) (n int, err error) {
+	for n < len(p) && err == nil {
+		if len(r.rest) == 0 {
+			r.rest, err = r.line()
+		}
+		taken := copy(p[n:], r.rest)
+		r.rest = r.rest[taken:]
+		n += taken
+	}
+	return n, err
+}
+
+func (r *renumbered) line() ([]byte, error) {
+	line, err := r.lines.ReadBytes('\n')
+	if err == io.EOF && len(line) > 0 {
+		err = nil // it is told after the last line
+	}
+	after, ok := bytes.CutPrefix(line, []byte(index))
+	if !ok {
+		return line, err
+	}
+	met, err := strconv.Atoi(string(bytes.TrimSuffix(after, []byte(",\n"))))
+	if err != nil {
+		return nil, fmt.Errorf("reading back the index of a rule: %w", err)
+	}
+	return fmt.Appendf(nil, "%s%d,\n", index, r.rank[met]), nil
+}
+
 // told says whether a finding is a result.
 func told(i verdict.Item) bool {
 	return i.Due && (report.Open(i) || i.Finding.Outcome == verdict.Waived)
-}
-
-// ruled lists the rules that have a result, sorted by id.
-func ruled(r report.Run) []*rulebook.Meta {
-	var rules []*rulebook.Meta
-	for _, b := range r.Builds {
-		for _, i := range b.Pick(told) {
-			rules = append(rules, i.Rule)
-		}
-	}
-	slices.SortFunc(rules, func(a, b *rulebook.Meta) int { return strings.Compare(a.ID, b.ID) })
-	return slices.CompactFunc(rules, func(a, b *rulebook.Meta) bool { return a.ID == b.ID })
 }
 
 var levels = map[string]string{"must": report.Error, "should": report.Warning, "note": report.Note}

@@ -1,7 +1,6 @@
 package sarif
 
 import (
-	"bytes"
 	"encoding/json"
 	"os"
 	"strings"
@@ -14,11 +13,9 @@ import (
 	"trialfit/internal/report/reporttest"
 )
 
-func written(t *testing.T, r report.Run) []byte {
+func written(t *testing.T, r reporttest.Run) []byte {
 	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, Write(&out, r))
-	return out.Bytes()
+	return r.Write(t, New(&report.Spool{}))
 }
 
 func TestGolden(t *testing.T) {
@@ -44,7 +41,7 @@ func published(t *testing.T) *jsonschema.Schema {
 
 func TestPublishedSchema(t *testing.T) {
 	s := published(t)
-	for name, r := range map[string]report.Run{
+	for name, r := range map[string]reporttest.Run{
 		"example": reporttest.Example(t), "sample": reporttest.Sample(t), "nothing": {},
 	} {
 		var log any
@@ -71,7 +68,7 @@ func TestPublishedSchemaRefuses(t *testing.T) {
 	}
 }
 
-func read(t *testing.T, r report.Run) run {
+func read(t *testing.T, r reporttest.Run) run {
 	t.Helper()
 	var log sarifLog
 	require.NoError(t, json.Unmarshal(written(t, r), &log))
@@ -82,7 +79,7 @@ func read(t *testing.T, r report.Run) run {
 // TestRulesOfTheStandard: SARIF 2.1.0, 3.27.10: only a result of kind "fail" has a level.
 // 3.27.23 (from memory): suppressions on all results or on none.
 func TestRulesOfTheStandard(t *testing.T) {
-	for _, r := range []report.Run{reporttest.Example(t), reporttest.Sample(t)} {
+	for _, r := range []reporttest.Run{reporttest.Example(t), reporttest.Sample(t)} {
 		out := read(t, r)
 		require.NotEmpty(t, out.Results)
 		for _, res := range out.Results {
@@ -120,7 +117,7 @@ func TestOutcomes(t *testing.T) {
 // TestFingerprints: each finding its own, and the same after lines moved and
 // values changed.
 func TestFingerprints(t *testing.T) {
-	for _, r := range []report.Run{reporttest.Example(t), reporttest.Sample(t)} {
+	for _, r := range []reporttest.Run{reporttest.Example(t), reporttest.Sample(t)} {
 		before := read(t, r).Results
 		for b := range r.Builds {
 			for i := range r.Builds[b].Items {

@@ -48,11 +48,45 @@ type page struct {
 	b report.Build
 }
 
-// Write prints the report of one build.
-func Write(w io.Writer, b report.Build, o Options) error {
+// Form is the report of a run.
+type Form struct {
+	body *report.Spool
+	o    Options
+	some bool
+}
+
+// New keeps the builds in body until the report is written.
+func New(body *report.Spool, o Options) *Form {
 	if o.Width == 0 {
 		o.Width = 80
 	}
+	return &Form{body: body, o: o}
+}
+
+// Add writes one more build.
+func (f *Form) Add(b report.Build) error {
+	if f.some {
+		fmt.Fprint(f.body, "\n", strings.Repeat("─", 40), "\n\n")
+	}
+	f.some = true
+	return write(f.body, b, f.o)
+}
+
+// End writes the report, with the total where there is more than one build.
+func (f *Form) End(w io.Writer, s report.Summary) error {
+	if _, err := io.Copy(w, f.body); err != nil {
+		return fmt.Errorf("writing the report: %w", err)
+	}
+	if s.Judged() > 0 && s.All() > 1 {
+		if _, err := fmt.Fprintf(w, "\n%s\n", s.Total()); err != nil {
+			return fmt.Errorf("writing the report: %w", err)
+		}
+	}
+	return nil
+}
+
+// write prints the report of one build.
+func write(w io.Writer, b report.Build, o Options) error {
 	p := &page{lines.Printer{W: w, Columns: o.Width}, o, b}
 	p.head()
 	p.section("What stands in the way", func(i verdict.Item) bool { return b.Blocks(i) && i.Finding.Outcome == verdict.NotMet })

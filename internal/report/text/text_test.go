@@ -10,6 +10,7 @@ import (
 
 	"trialfit/internal/check"
 	"trialfit/internal/report"
+	"trialfit/internal/report/reporttest"
 	"trialfit/internal/report/text"
 	"trialfit/internal/verdict"
 )
@@ -24,9 +25,8 @@ func judge(t *testing.T, manifest string) (report.Build, []string) {
 	r, err := c.Check(t.Context(), m)
 	require.NoError(t, err)
 	b := report.Build{Report: r, Items: verdict.Case{Manifest: m, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()}
-	var out strings.Builder
-	require.NoError(t, text.Write(&out, b, text.Options{Given: true}))
-	return b, strings.Split(out.String(), "\n")
+	out := reporttest.Run{Builds: []report.Build{b}}.Write(t, text.New(&report.Spool{}, text.Options{Given: true}))
+	return b, strings.Split(string(out), "\n")
 }
 
 // What a builder has on the first evening: a list of what to find out, hold
