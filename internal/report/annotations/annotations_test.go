@@ -75,7 +75,22 @@ func TestMost(t *testing.T) {
 	require.True(t, strings.HasSuffix(out, wording.Deferral+"\n"))
 }
 
+// TestManyBuilds: of many builds the first are named and the rest is counted.
+func TestManyBuilds(t *testing.T) {
+	r := reporttest.Sample(t)
+	for range 6 {
+		r.Builds = append(r.Builds, r.Builds[0])
+	}
+	require.NotContains(t, written(t, reporttest.Run{Builds: r.Builds}), "more builds")
+	r.Builds = append(r.Builds, r.Builds...)
+	out := written(t, r)
+	require.Contains(t, out, "%0A6 more builds%0A")
+	require.Contains(t, out, "title=17 builds%3A 2 PASS%2C 14 FAIL%2C 1 could not be read::")
+}
+
 func TestStandardInput(t *testing.T) {
 	c := command{kind: "error", file: manifest.Stdin, title: "t", message: "m", at: manifest.Position{Line: 1, Column: 1}}
 	require.Equal(t, "::error title=t::m\n", c.String())
 }
+
+func TestHoldsNone(t *testing.T) { reporttest.HoldsNone(t, New()) }

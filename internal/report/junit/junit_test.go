@@ -23,6 +23,24 @@ func TestGolden(t *testing.T) {
 	reporttest.Golden(t, "sample.xml", []byte(written(t, reporttest.Sample(t))))
 }
 
+// TestOneDocument: suites written one by one make the bytes that encoding/xml
+// makes of the whole document.
+func TestOneDocument(t *testing.T) {
+	sample := reporttest.Sample(t)
+	for name, r := range map[string]reporttest.Run{
+		"example": reporttest.Example(t), "sample": sample, "nothing": {},
+		"unread": {Unread: sample.Unread}, "judged": {Builds: sample.Builds},
+	} {
+		got := written(t, r)
+		var doc suites
+		require.NoError(t, xml.Unmarshal([]byte(got), &doc))
+		require.Len(t, doc.Suites, len(r.Builds)+len(r.Unread), name)
+		whole, err := xml.MarshalIndent(doc, "", "  ")
+		require.NoError(t, err)
+		require.Equal(t, xml.Header+string(whole)+"\n", got, name)
+	}
+}
+
 // validate holds a document against the XSD of the JUnit XML that Jenkins
 // reads; see testdata/outside.
 func validate(t *testing.T, doc string) error {
@@ -135,3 +153,5 @@ func TestNamesHoldNoValues(t *testing.T) {
 	}
 	require.Equal(t, before, names())
 }
+
+func TestHoldsNone(t *testing.T) { reporttest.HoldsNone(t, New(&report.Spool{})) }

@@ -12,6 +12,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"trialfit/internal/report"
 	"trialfit/internal/report/reporttest"
 	"trialfit/internal/report/wording"
 )
@@ -134,6 +135,31 @@ func TestSize(t *testing.T) {
 	}
 }
 
+// TestKeepsWhatFills: to keep no more than what fills a summary makes the same
+// summary as to keep everything, wherever it is cut.
+func TestKeepsWhatFills(t *testing.T) {
+	r := reporttest.Sample(t)
+	for range 3 {
+		r.Builds = append(r.Builds, r.Builds...)
+	}
+	whole := written(t, r, most)
+	largest := about(r.Builds[0]).size()
+	for size := 700; size < len(whole)+1000; size += 97 {
+		few, all := sized(size), sized(1<<40)
+		got := string(r.Write(t, few))
+		s := report.Summary{Unread: r.Unread}
+		for _, b := range r.Builds {
+			s.Count(b)
+			require.NoError(t, all.Add(b))
+		}
+		all.size = size
+		var want strings.Builder
+		require.NoError(t, all.End(&want, s))
+		require.Equal(t, want.String(), got, size)
+		require.LessOrEqual(t, few.told, size+largest)
+	}
+}
+
 // TestUnderAMebibyte: sites refuse more than that as a whole.
 func TestUnderAMebibyte(t *testing.T) {
 	r := reporttest.Sample(t)
@@ -145,3 +171,5 @@ func TestUnderAMebibyte(t *testing.T) {
 	require.Less(t, len(out), 1<<20)
 	require.Contains(t, out, "Cut here")
 }
+
+func TestHoldsNone(t *testing.T) { reporttest.HoldsNone(t, New()) }

@@ -7,10 +7,12 @@ import (
 	"context"
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"sync"
 	"testing"
+	"weak"
 
 	"github.com/stretchr/testify/require"
 
@@ -42,6 +44,30 @@ func (r Run) Write(t *testing.T, f report.Form) []byte {
 	var out bytes.Buffer
 	require.NoError(t, f.End(&out, s))
 	return out.Bytes()
+}
+
+// HoldsNone fails where a form still holds a build after it was added: memory
+// would grow with every build.
+func HoldsNone(t *testing.T, f report.Form) {
+	t.Helper()
+	var held []func() bool
+	r := Sample(t)
+	for _, b := range r.Builds {
+		held = append(held, Held(b.Report), Held(b.Report.Manifest), Held(b.Report.Verdict), Held(&b.Report.Manifest.Data[0]), Held(&b.Items[0]))
+		require.NoError(t, f.Add(b))
+	}
+	r = Run{}
+	runtime.GC()
+	for n, still := range held {
+		require.False(t, still(), n)
+	}
+	runtime.KeepAlive(f)
+}
+
+// Held says whether something is still held after a collection.
+func Held[T any](p *T) func() bool {
+	w := weak.Make(p)
+	return func() bool { return w.Value() != nil }
 }
 
 // Example is the run over the example that README shows.

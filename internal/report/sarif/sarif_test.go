@@ -1,10 +1,13 @@
 package sarif
 
 import (
+	"bufio"
+	"bytes"
 	"encoding/json"
 	"os"
 	"strings"
 	"testing"
+	"testing/iotest"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 	"github.com/stretchr/testify/require"
@@ -21,6 +24,30 @@ func written(t *testing.T, r reporttest.Run) []byte {
 func TestGolden(t *testing.T) {
 	reporttest.Golden(t, "example.sarif", written(t, reporttest.Example(t)))
 	reporttest.Golden(t, "sample.sarif", written(t, reporttest.Sample(t)))
+}
+
+// TestOneDocument: results written one by one make the bytes that encoding/json
+// makes of the whole log.
+func TestOneDocument(t *testing.T) {
+	for _, r := range []reporttest.Run{reporttest.Example(t), reporttest.Sample(t), {}} {
+		got := written(t, r)
+		var log sarifLog
+		require.NoError(t, json.Unmarshal(got, &log))
+		var whole bytes.Buffer
+		enc := json.NewEncoder(&whole)
+		enc.SetIndent("", "  ")
+		enc.SetEscapeHTML(false)
+		require.NoError(t, enc.Encode(log))
+		require.Equal(t, whole.String(), string(got))
+	}
+}
+
+// TestRenumbered: whatever the size of the pieces read, nothing else changes
+// and nothing is lost, not the last line either.
+func TestRenumbered(t *testing.T) {
+	const met = "\n        {\n" + index + "0,\n          \"kind\": \"fail\"\n        },\n        {\n" + index + "1,\n        \"ruleIndex\": 0,\n        }"
+	want := strings.NewReplacer(index+"0", index+"11", index+"1", index+"7").Replace(met)
+	require.NoError(t, iotest.TestReader(&renumbered{lines: bufio.NewReader(strings.NewReader(met)), rank: []int{11, 7}}, []byte(want)))
 }
 
 // published compiles the schema that npm's @microsoft/jest-sarif carries; see
@@ -151,3 +178,5 @@ func TestURI(t *testing.T) {
 		require.Equal(t, want, uri(file))
 	}
 }
+
+func TestHoldsNone(t *testing.T) { reporttest.HoldsNone(t, New(&report.Spool{})) }

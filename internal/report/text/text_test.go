@@ -100,3 +100,7 @@ engine: {peak_torque: 242 N·m}
 	require.NotEqual(t, -1, i)
 	require.Contains(t, b.Items[i].Needed, "(peak torque of petrol-42)")
 }
+
+func TestHoldsNone(t *testing.T) {
+	reporttest.HoldsNone(t, text.New(&report.Spool{}, text.Options{All: true}))
+}
