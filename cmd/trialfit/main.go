@@ -10,7 +10,8 @@ import (
 
 func main() {
 	// A check is short and leaves much behind it: collecting that less often
-	// takes a quarter of its time away, for a few megabytes.
+	// takes a fifth of its time away. The memory it costs does not grow with the
+	// number of builds, for none is held once it is told.
 	if os.Getenv("GOGC") == "" {
 		debug.SetGCPercent(400)
 	}

@@ -17,18 +17,15 @@ type Spool struct {
 	named  bool          // the file still has a name, to be removed
 }
 
-// inMemory is the number of bytes for which no file is made: a run over a few
-// builds must not need a place for one.
+// inMemory is the number of bytes for which no file is made.
 const inMemory = 1 << 20
 
 func (s *Spool) Write(p []byte) (int, error) {
+	if s.file == nil && s.memory.Len()+len(p) > inMemory {
+		s.spill()
+	}
 	if s.file == nil {
-		if s.memory.Len()+len(p) <= inMemory {
-			return s.memory.Write(p)
-		}
-		if err := s.spill(); err != nil {
-			return 0, fmt.Errorf("keeping a report until it is whole: %w", err)
-		}
+		return s.memory.Write(p)
 	}
 	n, err := s.ahead.Write(p)
 	if err != nil {
@@ -37,17 +34,18 @@ func (s *Spool) Write(p []byte) (int, error) {
 	return n, err
 }
 
-// spill goes on in a file. Its name is taken away at once where the system
-// allows that, so that a run that is broken off leaves nothing behind.
-func (s *Spool) spill() (err error) {
-	if s.file, err = os.CreateTemp("", "trialfit-*"); err != nil {
-		return err
+// spill goes on in a file. Where none can be made, memory has to do. The file's
+// name is taken away at once where the system allows that, so that a run that is
+// broken off leaves nothing behind.
+func (s *Spool) spill() {
+	file, err := os.CreateTemp("", "trialfit-*")
+	if err != nil {
+		return
 	}
-	s.named = os.Remove(s.file.Name()) != nil
-	s.ahead = bufio.NewWriterSize(s.file, 1<<16)
-	_, err = s.memory.WriteTo(s.ahead)
+	s.file, s.named = file, os.Remove(file.Name()) != nil
+	s.ahead = bufio.NewWriterSize(file, 1<<16)
+	s.memory.WriteTo(s.ahead) // an error stays in ahead and is told by the next write
 	s.memory = bytes.Buffer{}
-	return err
 }
 
 func (s *Spool) Read(p []byte) (int, error) {

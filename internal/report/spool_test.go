@@ -3,6 +3,7 @@ package report
 import (
 	"io"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -35,15 +36,35 @@ func TestSpool(t *testing.T) {
 	}
 }
 
-// TestSpoolWithoutAPlace: a report that can't be kept is an error, never a
-// shorter report.
+// TestSpoolWithoutAPlace: where no file can be made the report is whole all the
+// same.
 func TestSpoolWithoutAPlace(t *testing.T) {
-	t.Setenv("TMPDIR", t.TempDir()+"/none")
-	t.Setenv("TMP", t.TempDir()+`\none`)
+	none := filepath.Join(t.TempDir(), "none")
+	t.Setenv("TMPDIR", none)
+	t.Setenv("TMP", none)
 	var s Spool
 	defer s.Close()
-	_, err := s.Write(make([]byte, inMemory))
+	text := make([]byte, inMemory+1)
+	for range 2 {
+		_, err := s.Write(text)
+		require.NoError(t, err)
+	}
+	require.Nil(t, s.file)
+	back, err := io.ReadAll(&s)
 	require.NoError(t, err)
+	require.Len(t, back, 2*len(text))
+}
+
+// TestSpoolFull: what could not be kept is an error, never a shorter report.
+func TestSpoolFull(t *testing.T) {
+	t.Setenv("TMPDIR", t.TempDir())
+	t.Setenv("TMP", t.TempDir())
+	var s Spool
+	_, err := s.Write(make([]byte, inMemory+1))
+	require.NoError(t, err)
+	require.NoError(t, s.file.Close()) // nothing more can be written to it
 	_, err = s.Write([]byte("x"))
+	require.NoError(t, err, "held back")
+	_, err = io.ReadAll(&s)
 	require.ErrorContains(t, err, "keeping a report until it is whole")
 }
