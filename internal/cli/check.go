@@ -147,19 +147,18 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 		}
 	}
 	if f.inputOnly {
-		problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
-			return printInput(cmd.OutOrStdout(), c, m)
-		})
-		if err != nil {
-			return err
-		}
-		return outcome(cmd, nil, problems)
+		return inputs(cmd, c, manifests)
 	}
 	if !slices.ContainsFunc(outputs, func(o output) bool { return o.file == stdout }) {
 		outputs = append([]output{{printed(cmd, f), stdout}}, outputs...)
 	}
 	reports := newDrafts(outputs, c.Book.Spreads())
 	defer reports.close()
+	return judgeAll(cmd, c, manifests, reports)
+}
+
+// judgeAll judges one manifest after the other and writes the reports.
+func judgeAll(cmd *cobra.Command, c *check.Checker, manifests []source, reports drafts) error {
 	var sum report.Summary
 	problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
 		b, err := judge(cmd, c, m)
@@ -181,6 +180,17 @@ func (a *app) check(cmd *cobra.Command, args []string, f checkFlags) error {
 
 func items(c *check.Checker, r *check.Report) []verdict.Item {
 	return verdict.Case{Manifest: r.Manifest, Book: c.Book, Computed: r.Computed, Verdict: r.Verdict}.Items()
+}
+
+// inputs prints the document that the rules see of each manifest.
+func inputs(cmd *cobra.Command, c *check.Checker, manifests []source) error {
+	problems, err := each(cmd, manifests, func(m *manifest.Manifest) error {
+		return printInput(cmd.OutOrStdout(), c, m)
+	})
+	if err != nil {
+		return err
+	}
+	return outcome(cmd, nil, problems)
 }
 
 func printInput(w io.Writer, c *check.Checker, m *manifest.Manifest) error {
