@@ -131,12 +131,18 @@ func (b Build) Counts() []string {
 	return lines
 }
 
-// Region names the regions whose rules were in force.
+// Region names the regions whose rules were in force, and the zone within them
+// as it was read: a rule does not know a misspelt one.
 func (b Build) Region() string {
-	if regions := b.Report.Verdict.Regions; len(regions) > 0 {
-		return "region " + strings.Join(regions, " > ")
+	regions := b.Report.Verdict.Regions
+	if len(regions) == 0 {
+		return "no region given"
 	}
-	return "no region given"
+	said := "region " + strings.Join(regions, " > ")
+	if zone := b.Report.Manifest.Root.Word("registration.zone"); zone != "" {
+		said += ", zone " + Plain(zone)
+	}
+	return said
 }
 
 // Where is the place of a finding as file:line:column.
