@@ -45,13 +45,15 @@ func trials(t *testing.T, l *law, base *check.Checker) map[string][]trial {
 	cases, err := rulecase.Load(os.DirFS("../../policies"))
 	require.NoError(t, err)
 	all := map[string][]trial{}
+	shared := pool{}
 	for _, c := range cases {
 		require.Contains(t, base.Book.Rules, c.Rule, "go run ./internal/generate")
 		r, err := c.Prepare(base, t.TempDir())
 		require.NoError(t, err, "%s: %s", c.Rule, c.Name)
 		input, err := ast.InterfaceToValue(r.Input)
 		require.NoError(t, err)
-		all[c.Rule] = append(all[c.Rule], trial{Case: c, report: r, input: input})
+		r.Input, r.Computed = nil, nil // of thousands of cases nothing is held that nobody reads
+		all[c.Rule] = append(all[c.Rule], trial{Case: c, report: r, input: shared.value(input)})
 	}
 	compiler, faults := l.compile(nil)
 	require.Empty(t, faults)
@@ -66,6 +68,37 @@ func trials(t *testing.T, l *law, base *check.Checker) map[string][]trial {
 		}
 	}
 	return all
+}
+
+// pool holds parts of input documents by their hash. Documents of small builds
+// differ in little: what they have in common is held once.
+type pool map[int][]*ast.Term
+
+func (p pool) term(t *ast.Term) *ast.Term {
+	key := t.Hash()
+	for _, held := range p[key] {
+		if held.Equal(t) {
+			return held
+		}
+	}
+	held := ast.NewTerm(p.value(t.Value))
+	p[key] = append(p[key], held)
+	return held
+}
+
+func (p pool) value(v ast.Value) ast.Value {
+	switch v := v.(type) {
+	case ast.Object:
+		pairs := make([][2]*ast.Term, 0, v.Len())
+		v.Foreach(func(name, part *ast.Term) { pairs = append(pairs, [2]*ast.Term{p.term(name), p.term(part)}) })
+		return ast.NewObject(pairs...)
+	case *ast.Array:
+		parts := make([]*ast.Term, 0, v.Len())
+		v.Foreach(func(part *ast.Term) { parts = append(parts, p.term(part)) })
+		return ast.NewArray(parts...)
+	default:
+		return v
+	}
 }
 
 func (c *trial) found(v *verdict.Verdict) (string, []rulecase.Mark) {
