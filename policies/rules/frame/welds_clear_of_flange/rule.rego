@@ -36,11 +36,13 @@ import data.lib.judge
 
 applies := judge.when_listed("build.frame.welds")
 
-findings contains judge.one_of(judge.of(id, "build.frame.welds.*.place"), {"web", "elsewhere"}) if {
-	some id in judge.each("build.frame.welds")
-}
+findings contains _finding(id) if some id in judge.each("build.frame.welds")
 
-findings contains judge.limit_min(judge.of(id, "build.frame.welds.*.edge"), "limits.frame.weld_to_flange") if {
-	some id in judge.each("build.frame.welds")
-	judge.unless(judge.of(id, "build.frame.welds.*.place"), {"flange", "elsewhere"}).state == "yes"
-}
+# A part welded off the vehicle is welded to no rail.
+_finding(id) := judge.unasked(_place(id)) if {
+	judge.holds(judge.of(id, "build.frame.welds.*.tank"), "off-vehicle")
+} else := judge.limit_min(judge.of(id, "build.frame.welds.*.edge"), "limits.frame.weld_to_flange") if {
+	judge.holds(_place(id), "web")
+} else := judge.one_of(_place(id), {"web", "elsewhere"})
+
+_place(id) := judge.of(id, "build.frame.welds.*.place")
