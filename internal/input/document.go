@@ -4,8 +4,8 @@ import (
 	"runtime"
 	"slices"
 	"strings"
-	"sync"
-	"sync/atomic"
+
+	"golang.org/x/sync/errgroup"
 
 	"trialfit/internal/evidence"
 	"trialfit/internal/figures"
@@ -40,17 +40,16 @@ type Computed struct {
 // Compute evaluates every figure on a manifest, as of a day such as 2026-11-25.
 func Compute(all []*figures.Figure, m *manifest.Manifest, today string) []Computed {
 	out := make([]Computed, len(all))
-	var next atomic.Int64
-	var workers sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) { // a few figures take most of the time
-		workers.Go(func() {
-			for i := int(next.Add(1)) - 1; i < len(all); i = int(next.Add(1)) - 1 {
-				results, state := figures.Evaluate(all[i], Values{m, today})
-				out[i] = Computed{all[i], results, state}
-			}
+	var g errgroup.Group
+	g.SetLimit(runtime.GOMAXPROCS(0)) // a few figures take most of the time
+	for i, f := range all {
+		g.Go(func() error {
+			results, state := figures.Evaluate(f, Values{m, today})
+			out[i] = Computed{f, results, state}
+			return nil
 		})
 	}
-	workers.Wait()
+	g.Wait() // none fails
 	return out
 }
 

@@ -5,8 +5,8 @@ import (
 	"math/big"
 	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
+
+	"golang.org/x/sync/errgroup"
 )
 
 // rank orders the combinations that may work. The rank of one is one more than
@@ -27,18 +27,15 @@ func (r *Result) rank(books *ledger) {
 	slices.SortFunc(r.Ranked, func(a, b *Combination) int {
 		return cmp.Or(cmpOpen(a.Total, b.Total), byMiddle(a, b))
 	})
-	var (
-		wg   sync.WaitGroup
-		next atomic.Int64
-	)
-	for range runtime.GOMAXPROCS(0) {
-		wg.Go(func() {
-			for i := int(next.Add(1)) - 1; i < len(r.Ranked); i = int(next.Add(1)) - 1 {
-				r.Ranked[i].Rank = 1 + books.below(r.Ranked[i], r.Ranked[:i])
-			}
+	var g errgroup.Group
+	g.SetLimit(runtime.GOMAXPROCS(0))
+	for i, x := range r.Ranked {
+		g.Go(func() error {
+			x.Rank = 1 + books.below(x, r.Ranked[:i])
+			return nil
 		})
 	}
-	wg.Wait()
+	g.Wait() // none fails
 	slices.SortFunc(r.Ranked, func(a, b *Combination) int {
 		return cmp.Or(cmp.Compare(a.Rank, b.Rank), cmpOpen(a.Total, b.Total), cmp.Compare(a.Unproven(), b.Unproven()), byMiddle(a, b))
 	})
