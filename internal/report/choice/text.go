@@ -70,9 +70,12 @@ func shown[T any](p *printer, list []T, most int) (cut []T, rest int) {
 	return list[:most], len(list) - most
 }
 
-func (p *printer) more(n int) {
+func (p *printer) more(n int, what string) {
+	if n > 1 {
+		what += "s"
+	}
 	if n > 0 {
-		p.Line("  … and %d more (--all)", n)
+		p.Line("  … and %d more %s (--all)", n, what)
 	}
 }
 
@@ -118,7 +121,7 @@ func (p *printer) rows(v *page) {
 				p.Wrap("     - ", "       ", o)
 			}
 		}
-		p.more(rest)
+		p.more(rest, "combination")
 		return
 	}
 	wide := 12
@@ -132,7 +135,7 @@ func (p *printer) rows(v *page) {
 			p.Wrap(strings.Repeat(" ", 13)+"- ", strings.Repeat(" ", 15), o)
 		}
 	}
-	p.more(rest)
+	p.more(rest, "combination")
 }
 
 func (p *printer) ruled(v *page) {
@@ -157,7 +160,7 @@ func (p *printer) ruled(v *page) {
 		}
 		p.Field("where", u.Where)
 	}
-	p.more(rest)
+	p.more(rest, "reason")
 }
 
 func (p *printer) details(v *page) {
@@ -192,9 +195,9 @@ func (p *printer) details(v *page) {
 		for _, o := range open {
 			p.Wrap("    unproven: ", "      ", o)
 		}
-		p.more(more)
+		p.more(more, "unproven must")
 	}
-	p.more(rest)
+	p.more(rest, "combination")
 }
 
 func (p *printer) asks(v *page) {
